@@ -1,0 +1,48 @@
+/** What a browser sends over HTTP, parsed at the border and trusted afterwards. Pure. */
+import { z } from 'zod';
+import { InviteRole } from './roles.ts';
+
+export const PersonName = z
+  .string()
+  .trim()
+  .min(1, 'Write a name.')
+  .max(60, 'A name has at most 60 characters.');
+export const BoardTitle = z
+  .string()
+  .trim()
+  .min(1, 'Write a title.')
+  .max(120, 'A title has at most 120 characters.');
+
+export const EnterRequest = z.strictObject({ key: z.string().min(1).max(200), name: PersonName });
+export type EnterRequest = z.infer<typeof EnterRequest>;
+
+export const BoardRequest = z.strictObject({ title: BoardTitle });
+export type BoardRequest = z.infer<typeof BoardRequest>;
+
+export const InviteRequest = z.strictObject({
+  role: InviteRole,
+  hours: z
+    .number()
+    .positive()
+    .max(24 * 365),
+});
+export type InviteRequest = z.infer<typeof InviteRequest>;
+
+export const RIGHTS = ['mine', 'permission', 'free'] as const;
+export type Rights = (typeof RIGHTS)[number];
+
+/** The text fields beside the file of an upload. A reference needs a rights line; `free` needs a credit. */
+export const PictureFields = z.strictObject({
+  kind: z.enum(['reference', 'painting']),
+  follows: z.string().max(64).optional(),
+  rights: z.enum(RIGHTS).optional(),
+  credit: z.string().trim().max(300).optional(),
+  /** A caption of the painter's own. */
+  caption: z.string().trim().max(120).optional(),
+  /** 'yes' when the painter asks to keep the untouched camera file for themselves. */
+  keepUntouched: z.enum(['yes', 'no']).optional(),
+});
+export type PictureFields = z.infer<typeof PictureFields>;
+
+export const PICTURE_SIZES = [640, 1280, 2560] as const;
+export type PictureSize = (typeof PICTURE_SIZES)[number];

@@ -1,0 +1,103 @@
+/**
+ * The setup of one measurement: planes, photo corrections, conditions.
+ *
+ * The same shape serves the headless command, the pipeline (which builds it from the live documents) and the
+ * tests. Unknown keys are refused by name. Pure.
+ */
+import { z } from 'zod';
+
+/** A point in 0..1 of a picture: x from the left, y from the top. */
+export const FractionPoint = z.tuple([z.number().finite(), z.number().finite()]);
+export type FractionPoint = z.infer<typeof FractionPoint>;
+
+export const PLANE_KINDS = ['sky', 'land', 'wood', 'water', 'snow', 'built'] as const;
+export const PlaneKind = z.enum(PLANE_KINDS);
+export type PlaneKind = z.infer<typeof PlaneKind>;
+
+export const PLANE_TILTS = ['flat', 'slanted', 'upright'] as const;
+export const PlaneTilt = z.enum(PLANE_TILTS);
+export type PlaneTilt = z.infer<typeof PlaneTilt>;
+
+export const CONDITIONS = [
+  'snow',
+  'against-light',
+  'low-sun',
+  'fog',
+  'valley-mist',
+  'cloud-shadow',
+  'sun-spot',
+  'clear-air',
+  'smoke',
+  'shallow',
+  'night',
+] as const;
+export const Condition = z.enum(CONDITIONS);
+export type Condition = z.infer<typeof Condition>;
+
+/** At least three points; self-crossing outlines are refused by `core/planes`. */
+export const Outline = z.array(FractionPoint).min(3).max(4000);
+export type Outline = z.infer<typeof Outline>;
+
+export const SetupPlane = z.strictObject({
+  name: z.string().min(1).max(80),
+  kind: PlaneKind.default('land'),
+  tilt: PlaneTilt.nullable().default(null),
+  unreliable: z.boolean().default(false),
+  /** Outline on the reference, 0..1 of the reference. */
+  reference: Outline,
+  /** Outline on the painting, 0..1 of the squared painting. Defaults to `reference`. */
+  painting: Outline.optional(),
+});
+export type SetupPlane = z.infer<typeof SetupPlane>;
+
+/** A neutral card of known luminance factor; box x0, y0, x1, y1 in 0..1 of the upright photo before squaring. */
+export const Card = z.strictObject({
+  box: z.tuple([z.number(), z.number(), z.number(), z.number()]),
+  /** Luminance factor, above 0 up to 1. */
+  Y: z.number().positive().max(1),
+});
+export type Card = z.infer<typeof Card>;
+
+export const PhotoCorrection = z.strictObject({
+  /** Clockwise from the painting's top left, 0..1 of the upright photo. */
+  corners: z.tuple([FractionPoint, FractionPoint, FractionPoint, FractionPoint]).optional(),
+  cards: z.array(Card).max(12).optional(),
+  /** Width and height of the canvas in one unit; only their ratio counts. */
+  size: z.tuple([z.number().positive(), z.number().positive()]).optional(),
+});
+export type PhotoCorrection = z.infer<typeof PhotoCorrection>;
+
+/** CIELAB colour, D65. */
+export const LabColour = z.strictObject({ L: z.number(), a: z.number(), b: z.number() });
+export type LabColour = z.infer<typeof LabColour>;
+
+/** One rung of a planned ladder, as printed by the plan command. */
+export const PlannedPlane = z.strictObject({
+  name: z.string(),
+  dark: z.number(),
+  mid: z.number(),
+  light: z.number(),
+  chroma: z.number(),
+  strong: z.number(),
+  warmCool: z.number(),
+  airDistance: z.number().nullable(),
+});
+export type PlannedPlane = z.infer<typeof PlannedPlane>;
+
+export const Setup = z.strictObject({
+  /** Far to near: index 0 is the farthest, the sky first. */
+  planes: z.array(SetupPlane).min(1).max(12),
+  photo: PhotoCorrection.optional(),
+  conditions: z.array(Condition).default([]),
+  /** Air colour picked by a person for the reference and/or the painting; null = measured. */
+  air: z
+    .strictObject({ reference: LabColour.nullable().optional(), painting: LabColour.nullable().optional() })
+    .nullable()
+    .default(null),
+  focus: FractionPoint.nullable().default(null),
+  meant: z.array(z.string().max(40)).default([]),
+  plan: z.array(PlannedPlane).nullable().default(null),
+});
+export type Setup = z.infer<typeof Setup>;
+/** What a person writes before the defaults are filled in. */
+export type SetupInput = z.input<typeof Setup>;

@@ -1,0 +1,108 @@
+/**
+ * Names and shapes of the live documents: rooms, root keys, entries. `DEVELOPERS.md` repeats them as a table.
+ *
+ * What a browser or a stranger writes is parsed with these shapes on every read; what does not parse is left
+ * out by readers and refused by the server. Coordinates are 0..1 of the upright original. Pure.
+ */
+import { z } from 'zod';
+import {
+  Card,
+  Condition,
+  FractionPoint,
+  LabColour,
+  Outline,
+  PlaneKind,
+  PlaneTilt,
+  PlannedPlane,
+} from '../contract/setup.ts';
+
+/** The rooms of a board. `painting` is followed by a picture's id. */
+export type RoomName = 'setup' | 'marks' | `painting/${string}`;
+
+/** What the address `/live/<boardId>/<room>` may name. */
+export function parseRoomName(text: string): RoomName | null {
+  if (text === 'setup' || text === 'marks') return text;
+  return /^painting\/[0-9a-z-]{1,64}$/.test(text) ? (text as RoomName) : null;
+}
+
+/** Root types of each kind of room. Anything else at the root is refused. */
+export const ROOT_KEYS = {
+  setup: ['planes', 'outlines', 'air', 'conditions', 'unreliable', 'plan'],
+  painting: ['outlines', 'photo', 'intention', 'focus', 'meant', 'answers', 'cards', 'result'],
+  marks: ['marks'],
+} as const;
+
+/** `setup.planes`: Y.Map id → Y.Map of these keys. `order` is a fractional index, far to near. */
+export const LivePlane = z.object({
+  name: z.string().min(1).max(80),
+  kind: PlaneKind,
+  tilt: PlaneTilt.nullable(),
+  order: z.string().min(1).max(200),
+});
+export type LivePlane = z.infer<typeof LivePlane>;
+
+/** `setup.outlines` is keyed by this; `painting.outlines` by the plane id alone. */
+export function outlineKey(pictureId: string, planeId: string): string {
+  return `${pictureId}/${planeId}`;
+}
+
+/** Values of the flat keys of `painting.photo`. */
+export const LivePhoto = z.object({
+  corners: z.tuple([FractionPoint, FractionPoint, FractionPoint, FractionPoint]).optional(),
+  cards: z.array(Card).max(12).optional(),
+  size: z.tuple([z.number().positive(), z.number().positive()]).optional(),
+});
+export type LivePhoto = z.infer<typeof LivePhoto>;
+
+/** `setup.air`: Y.Map pictureId → colour picked by a person. */
+export const LiveAir = LabColour;
+/** `setup.conditions`: Y.Map condition → true. */
+export const LiveCondition = Condition;
+/** `setup.unreliable`: Y.Map planeId → reason. */
+export const LiveUnreliable = z.string().max(400);
+/** `setup.plan`: Y.Map 'ladder' → list. */
+export const LivePlan = z.array(PlannedPlane).max(12);
+export { Outline as LiveOutline };
+
+export const MARK_KINDS = ['pin', 'stroke', 'reply'] as const;
+
+/** A point of a mark; the third number is pen pressure 0..1 where the pen tells it. */
+export const MarkPoint = z.union([
+  FractionPoint,
+  z.tuple([z.number().finite(), z.number().finite(), z.number().min(0).max(1)]),
+]);
+
+/** `marks.marks`: Y.Map id → Y.Map of these keys; `text` is a Y.Text and appears here as its string. */
+export const LiveMark = z.object({
+  /** Person id of who made it; set once. */
+  author: z.string().min(1).max(64),
+  pictureId: z.string().min(1).max(64),
+  kind: z.enum(MARK_KINDS),
+  /** One point for a pin, the path for a stroke, none for a reply. */
+  points: z.array(MarkPoint).max(4000),
+  text: z.string().max(4000),
+  planeId: z.string().max(64).nullable(),
+  /** Id of the mark this one answers, or null. */
+  parent: z.string().max(64).nullable(),
+  /** Milliseconds since 1970, by its author's clock. */
+  at: z.number().finite(),
+});
+export type LiveMark = z.infer<typeof LiveMark>;
+
+/** `painting.result`: Y.Map, written by the server alone. `number` rises with every new result. */
+export const LiveResult = z.object({ number: z.number().int(), pending: z.string().nullable() });
+export type LiveResult = z.infer<typeof LiveResult>;
+
+/**
+ * Awareness state of one browser tab. The server overwrites `person` with whom the session says it is.
+ * `hold` names what is being dragged (for example `outline/<pictureId>/<planeId>` or `photo/<pictureId>`).
+ */
+export const Presence = z.object({
+  person: z.object({ id: z.string(), name: z.string(), role: z.string() }),
+  pointer: z.object({ pictureId: z.string(), x: z.number(), y: z.number() }).nullable().optional(),
+  hold: z
+    .object({ what: z.string().max(200), since: z.number() })
+    .nullable()
+    .optional(),
+});
+export type Presence = z.infer<typeof Presence>;

@@ -1,0 +1,51 @@
+/**
+ * What the main process offers to Next's handlers.
+ *
+ * Next bundles its own copy of whatever `app/` imports, so a handler must never import rooms or workers: it
+ * would get a second set. `server/main.ts` puts one object behind a global symbol and handlers call it here.
+ * One process is all that is supported, so a message bus would carry the same calls with more to go wrong.
+ */
+
+import type { MeasureDocument } from '../core/contract/measures.ts';
+import type { PictureFields } from '../core/contract/requests.ts';
+import type { Pending } from '../core/contract/responses.ts';
+
+export interface IncomingPicture {
+  boardId: string;
+  painterId: string;
+  fields: PictureFields;
+  /** Uploaded bytes in a temporary file of the data folder; the callee removes or adopts it. */
+  temporaryPath: string;
+  sizeBytes: number;
+}
+
+export interface Services {
+  /** Decodes, strips, stores and announces an upload. Throws a `Problem` and leaves nothing behind when refused. */
+  takeInPicture(incoming: IncomingPicture): Promise<{ id: string; width: number; height: number }>;
+  /** The current measures of a painting, or what is being done about them. */
+  measuresOf(boardId: string, pictureId: string): Promise<MeasureDocument | Pending>;
+  /** A picture went: its painting room closes, its live history goes, the board measures again. */
+  pictureRemoved(boardId: string, pictureId: string): Promise<void>;
+  /** A board went: every socket on it is closed, its live history and unshared blobs go. */
+  boardRemoved(boardId: string): Promise<void>;
+  /** A person lost access (invite revoked, member removed): their sockets on that board are closed. */
+  accessEnded(boardId: string, personIds: string[]): Promise<void>;
+  /** Tells every browser on the board that its pictures or people changed. */
+  boardChanged(boardId: string): void;
+  /** Whether rooms and workers answer. */
+  healthy(): Promise<boolean>;
+}
+
+const SERVICES = Symbol.for('veilstep.services');
+
+/** Called once by `server/main.ts`. */
+export function offerServices(services: Services): void {
+  (globalThis as Record<symbol, unknown>)[SERVICES] = services;
+}
+
+/** @throws Error when called outside the running server: a bug. */
+export function services(): Services {
+  const offered = (globalThis as Record<symbol, unknown>)[SERVICES];
+  if (!offered) throw new Error('The server has not offered its services yet.');
+  return offered as Services;
+}
