@@ -1,0 +1,147 @@
+/**
+ * What the live board offers to every part of the board screen.
+ *
+ * In the flow: live documents -> [this shape] -> easel, planes, ladder, talk. Planes run far to near.
+ * Coordinates are 0..1 of the upright original. Types only.
+ */
+import type { MeasureDocument } from '#server/core/contract/measures.ts';
+import type { Card, FractionPoint, Outline, PlaneKind, PlaneTilt } from '#server/core/contract/setup.ts';
+import type { LiveMark, LivePhoto } from '#server/core/live/layout.ts';
+
+/** `connecting` at first; `catching-up` after a gap; `offline` while the line is down; `closed` for good. */
+export type ConnectionState = 'connecting' | 'connected' | 'catching-up' | 'offline' | 'closed';
+
+export interface PersonHere {
+  id: string;
+  name: string;
+  role: string;
+  /** True for the person at this screen. */
+  self: boolean;
+}
+
+export interface PlaneView {
+  id: string;
+  name: string;
+  kind: PlaneKind;
+  tilt: PlaneTilt | null;
+  /** 1 = the farthest. */
+  number: number;
+  /** Reason a teacher gave for not trusting the reference here, or null. */
+  unreliable: string | null;
+}
+
+export interface MarkView extends LiveMark {
+  id: string;
+  /** Running number of a pin or stroke on its picture, 1 = the oldest; null for replies. */
+  number: number | null;
+  /** Name of the author, from the people of the board. */
+  authorName: string;
+  /** True when this person may change or delete it. */
+  mine: boolean;
+}
+
+/** The server took something back: its sentence, and what the person had written, kept here. */
+export interface Refusal {
+  id: string;
+  sentence: string;
+  /** The person's own words that were not taken, or null. */
+  draft: string | null;
+}
+
+/** Someone's hand over a picture; 0..1 of the upright original. */
+export interface PointerHere {
+  clientId: number;
+  name: string;
+  pictureId: string;
+  x: number;
+  y: number;
+}
+
+/** Measures worked out in this browser while an outline is dragged, until the server's result is there. */
+export interface Preview {
+  pictureId: string;
+  document: MeasureDocument;
+}
+
+/** What the person at this screen may write. The server decides again by effect. */
+export interface Permissions {
+  /** Planes, their order, outlines on references. */
+  setup: boolean;
+  /** Outlines, photo correction and intention of one painting. */
+  painting(pictureId: string): boolean;
+  mark: boolean;
+}
+
+export interface NewPin {
+  pictureId: string;
+  point: FractionPoint;
+  text: string;
+}
+
+export interface NewStroke {
+  pictureId: string;
+  points: LiveMark['points'];
+  text: string;
+}
+
+/** Every write is one undoable step of this person unless it says otherwise. */
+export interface BoardWriters {
+  /** Adds a plane nearer than `afterId` (null = the farthest, undefined = the nearest). Returns its id. */
+  addPlane(plane: { name: string; kind: PlaneKind }, afterId?: string | null): string;
+  changePlane(planeId: string, change: { name?: string; kind?: PlaneKind; tilt?: PlaneTilt | null }): void;
+  /** Moves a plane to a place in the list, 0 = the farthest. */
+  movePlane(planeId: string, toIndex: number): void;
+  /** Deletes a plane with its outlines on references. */
+  deletePlane(planeId: string): void;
+  setOutline(pictureId: string, planeId: string, outline: Outline): void;
+  deleteOutline(pictureId: string, planeId: string): void;
+  /** Copies every outline of a reference to a painting. */
+  carryOutlines(referenceId: string, paintingId: string): void;
+  setCorners(pictureId: string, corners: LivePhoto['corners'] | null): void;
+  setCards(pictureId: string, cards: Card[] | null): void;
+  setSize(pictureId: string, size: [number, number] | null): void;
+  /** Replaces the intention by the smallest edit that leads to `text`. */
+  writeIntention(pictureId: string, text: string): void;
+  addPin(pin: NewPin): string;
+  addStroke(stroke: NewStroke): string;
+  addReply(parentId: string, text: string): string;
+  rewriteMark(markId: string, text: string): void;
+  deleteMark(markId: string): void;
+}
+
+export interface BoardLive {
+  connection: ConnectionState;
+  /** True once planes, outlines and marks have come from the server. */
+  ready: boolean;
+  refusals: readonly Refusal[];
+  dismissRefusal(id: string): void;
+  /** One entry a person, this one first. */
+  people: readonly PersonHere[];
+  planes: readonly PlaneView[];
+  /** Outlines by plane id, of a reference or of a painting whose room is open. */
+  outlinesOf(pictureId: string): ReadonlyMap<string, Outline>;
+  photoOf(pictureId: string): LivePhoto;
+  intentionOf(pictureId: string): string;
+  /** Oldest first, all pictures. */
+  marks: readonly MarkView[];
+  /** Rises with every new result; null before the first. Needs the painting's room: `usePaintingRoom`. */
+  resultNumber(pictureId: string): number | null;
+  /** What the server is doing about that painting, in words, or null. */
+  pendingOf(pictureId: string): string | null;
+  preview: Preview | null;
+  /** Name of the other person who drags `what` just now, or null. */
+  heldBy(what: string): string | null;
+  /** Says to the others that this person drags `what`; null lets go. */
+  hold(what: string | null): void;
+  /** Where this person's hand is; null when it leaves. Sent about 20 times a second at most. */
+  point(at: { pictureId: string; x: number; y: number } | null): void;
+  may: Permissions;
+  write: BoardWriters;
+  /** Undo and redo of this person's own steps only. */
+  undo(): void;
+  redo(): void;
+  canUndo: boolean;
+  canRedo: boolean;
+  /** Rises whenever the server says that pictures or people changed: fetch the board again. */
+  boardChanged: number;
+}
