@@ -1,0 +1,113 @@
+/**
+ * Calls to our own server with the contract's types. A refusal comes back as the server's own sentence.
+ *
+ * In the flow: component -> [client] -> app/api. IO: HTTP to the same origin. Uploads are in
+ * `app/_post/send-picture.ts`, since only XMLHttpRequest tells how much has been sent.
+ */
+
+import { words } from '#app/_words/en.ts';
+import type { MeasureDocument } from '#server/core/contract/measures.ts';
+import type { InviteRequest } from '#server/core/contract/requests.ts';
+import type {
+  BoardListItem,
+  BoardView,
+  ErrorBody,
+  InviteView,
+  Pending,
+  PersonView,
+} from '#server/core/contract/responses.ts';
+
+/** What the server refused, or that it did not answer; `message` is a sentence for the person. */
+export class Refused extends Error {
+  override readonly name = 'Refused';
+  readonly code: string;
+
+  constructor(code: string, message: string, options?: ErrorOptions) {
+    super(message, options);
+    this.code = code;
+  }
+}
+
+/** The sentence to show for anything that was thrown by a call. Bugs are thrown on. */
+export function sentenceOf(thrown: unknown): string {
+  if (thrown instanceof Refused) return thrown.message;
+  throw thrown;
+}
+
+/** A refusal read from an answer's text; `status` is the HTTP status. */
+export function refusedFrom(text: string, status: number): Refused {
+  try {
+    const body = JSON.parse(text) as Partial<ErrorBody>;
+    if (body.error?.message) return new Refused(body.error.code, body.error.message);
+  } catch {
+    // Not JSON: a proxy in between, or a server that is stopping.
+  }
+  return new Refused('strange-answer', words.strangeAnswer(status));
+}
+
+async function call<Answer>(path: string, init: RequestInit = {}): Promise<Answer> {
+  let response: Response;
+  try {
+    response = await fetch(path, { credentials: 'same-origin', cache: 'no-store', ...init });
+  } catch (cause) {
+    if (cause instanceof DOMException && cause.name === 'AbortError') throw cause;
+    throw new Refused('no-answer', words.noAnswer, { cause });
+  }
+  const text = await response.text();
+  if (!response.ok) throw refusedFrom(text, response.status);
+  // The handlers answer with these very types; the page and the server are one build.
+  return (text ? JSON.parse(text) : undefined) as Answer;
+}
+
+function withBody(method: string, body: unknown): RequestInit {
+  return { method, headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) };
+}
+
+const board = (boardId: string) => `/api/boards/${encodeURIComponent(boardId)}`;
+
+/** Starts a session. @param key Host key, host link's key or an invite's token. */
+export function enter(key: string, name: string): Promise<PersonView & { boardId?: string | null }> {
+  return call('/api/enter', withBody('POST', { key, name }));
+}
+
+export function fetchBoards(): Promise<BoardListItem[]> {
+  return call('/api/boards');
+}
+
+export function createBoard(title: string): Promise<{ id: string }> {
+  return call('/api/boards', withBody('POST', { title }));
+}
+
+export function fetchBoard(boardId: string): Promise<BoardView> {
+  return call(board(boardId));
+}
+
+export function renameBoard(boardId: string, title: string): Promise<unknown> {
+  return call(board(boardId), withBody('PATCH', { title }));
+}
+
+export function deleteBoard(boardId: string): Promise<unknown> {
+  return call(board(boardId), { method: 'DELETE' });
+}
+
+export function deletePicture(boardId: string, pictureId: string): Promise<unknown> {
+  return call(`${board(boardId)}/pictures/${encodeURIComponent(pictureId)}`, { method: 'DELETE' });
+}
+
+/** The measures of a painting, or what is being done about them. */
+export function fetchMeasures(
+  boardId: string,
+  pictureId: string,
+  signal: AbortSignal,
+): Promise<MeasureDocument | Pending> {
+  return call(`${board(boardId)}/measures/${encodeURIComponent(pictureId)}`, { signal });
+}
+
+export function createInvite(boardId: string, request: InviteRequest): Promise<InviteView> {
+  return call(`${board(boardId)}/invites`, withBody('POST', request));
+}
+
+/** Where the bytes of a picture lie. @param size Long side in pixels of the rendition. */
+export function pictureAddress(boardId: string, pictureId: string, size: 640 | 1280 | 2560): string {
+  return `${board(boardId)}/pictures/${encodeURIComponent(pictureId)}/${size}`;
+}
