@@ -6,11 +6,11 @@
  */
 import { z } from 'zod';
 import {
-  Card,
   Condition,
   FractionPoint,
   LabColour,
   Outline,
+  PhotoCorrection,
   PlaneKind,
   PlaneTilt,
   PlannedPlane,
@@ -32,12 +32,18 @@ export const ROOT_KEYS = {
   marks: ['marks'],
 } as const;
 
-/** `setup.planes`: Y.Map id → Y.Map of these keys. `order` is a fractional index, far to near. */
-export const LivePlane = z.object({
+/** Ids of planes, pictures, people, marks: letters, digits and hyphens. */
+export const LiveId = z.string().regex(/^[0-9A-Za-z-]{1,64}$/);
+
+/** A fractional index, compared character by character; see `order.ts`. */
+export const LiveOrder = z.string().regex(/^[0-9A-Za-z]{0,199}[1-9A-Za-z]$/);
+
+/** `setup.planes`: Y.Map id → Y.Map of these keys. Far to near by `order`, then by id. */
+export const LivePlane = z.strictObject({
   name: z.string().min(1).max(80),
   kind: PlaneKind,
   tilt: PlaneTilt.nullable(),
-  order: z.string().min(1).max(200),
+  order: LiveOrder,
 });
 export type LivePlane = z.infer<typeof LivePlane>;
 
@@ -46,13 +52,18 @@ export function outlineKey(pictureId: string, planeId: string): string {
   return `${pictureId}/${planeId}`;
 }
 
-/** Values of the flat keys of `painting.photo`. */
-export const LivePhoto = z.object({
-  corners: z.tuple([FractionPoint, FractionPoint, FractionPoint, FractionPoint]).optional(),
-  cards: z.array(Card).max(12).optional(),
-  size: z.tuple([z.number().positive(), z.number().positive()]).optional(),
-});
-export type LivePhoto = z.infer<typeof LivePhoto>;
+/** `painting.photo`: Y.Map of these flat keys, each replaced whole and without touching the others. */
+export const LivePhoto = PhotoCorrection;
+export type LivePhoto = PhotoCorrection;
+
+/** `painting.focus`: Y.Map 'point' → point of the upright original. */
+export const LiveFocus = FractionPoint;
+/** `painting.meant`: Y.Map reading id → true. */
+export const LiveReadingId = z.string().regex(/^[0-9A-Za-z-]{1,40}$/);
+/** `painting.answers`: Y.Map id of a card or mark → what became of it. */
+export const LiveAnswer = z.enum(['open', 'tried', 'done', 'declined']);
+/** Longest `painting.intention` and longest text of a mark, in characters. */
+export const TEXT_LIMIT = 4000;
 
 /** `setup.air`: Y.Map pictureId → colour picked by a person. */
 export const LiveAir = LabColour;
@@ -73,24 +84,27 @@ export const MarkPoint = z.union([
 ]);
 
 /** `marks.marks`: Y.Map id → Y.Map of these keys; `text` is a Y.Text and appears here as its string. */
-export const LiveMark = z.object({
+export const LiveMark = z.strictObject({
   /** Person id of who made it; set once. */
-  author: z.string().min(1).max(64),
-  pictureId: z.string().min(1).max(64),
+  author: LiveId,
+  pictureId: LiveId,
   kind: z.enum(MARK_KINDS),
   /** One point for a pin, the path for a stroke, none for a reply. */
   points: z.array(MarkPoint).max(4000),
-  text: z.string().max(4000),
-  planeId: z.string().max(64).nullable(),
+  text: z.string().max(TEXT_LIMIT),
+  planeId: LiveId.nullable(),
   /** Id of the mark this one answers, or null. */
-  parent: z.string().max(64).nullable(),
+  parent: LiveId.nullable(),
   /** Milliseconds since 1970, by its author's clock. */
   at: z.number().finite(),
 });
 export type LiveMark = z.infer<typeof LiveMark>;
 
 /** `painting.result`: Y.Map, written by the server alone. `number` rises with every new result. */
-export const LiveResult = z.object({ number: z.number().int(), pending: z.string().nullable() });
+export const LiveResult = z.strictObject({
+  number: z.number().int(),
+  pending: z.string().max(400).nullable(),
+});
 export type LiveResult = z.infer<typeof LiveResult>;
 
 /**
