@@ -17,7 +17,7 @@ export function logEvent(event: string, fields: LogFields = {}): void {
  * @param id Short id that the person who met the error was given, so that both can be brought together.
  */
 export function logError(event: string, thrown: unknown, fields: LogFields = {}): void {
-  logEvent(event, { ...fields, ...describe(thrown) });
+  logEvent(event, { ...fields, ...fieldsOf(thrown) });
 }
 
 /** Says something to the person at the terminal, in plain words. */
@@ -25,8 +25,8 @@ export function say(sentence: string): void {
   console.log(sentence);
 }
 
-function describe(thrown: unknown): LogFields {
+function fieldsOf(thrown: unknown): LogFields {
   if (!(thrown instanceof Error)) return { message: String(thrown) };
-  const cause = thrown.cause === undefined ? undefined : JSON.stringify(describe(thrown.cause));
+  const cause = thrown.cause === undefined ? undefined : JSON.stringify(fieldsOf(thrown.cause));
   return { message: thrown.message, stack: thrown.stack, cause };
 }

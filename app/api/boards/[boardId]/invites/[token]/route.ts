@@ -1,0 +1,20 @@
+import { takeBackInvite } from '#server/access/invite.ts';
+import { mayInvite } from '#server/access/roles.ts';
+import { handle } from '#server/http/respond.ts';
+import { services } from '#server/http/services.ts';
+import { refuseUnless, visitorOnBoard } from '#server/http/visitor.ts';
+
+type Params = { boardId: string; token: string };
+
+/** Takes an invite back, by its token or its id, and ends the access of everybody who came by it. */
+export const DELETE = handle<Params>(async (request, { params }) => {
+  const { boardId, token } = await params;
+  const { role } = await visitorOnBoard(request, boardId);
+  refuseUnless(
+    mayInvite(role),
+    'Only the owner of a board, its teachers and the host may take an invite back.',
+  );
+  const ended = await takeBackInvite(boardId, token);
+  await services().accessEnded(boardId, ended);
+  services().boardChanged(boardId);
+});

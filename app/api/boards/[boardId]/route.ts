@@ -1,0 +1,37 @@
+import { mayManage } from '#server/access/roles.ts';
+import { BoardRequest } from '#server/core/contract/requests.ts';
+import { handle, readJson } from '#server/http/respond.ts';
+import { services } from '#server/http/services.ts';
+import { boardNotFound, refuseUnless, visitorOnBoard } from '#server/http/visitor.ts';
+import { readBoardView } from '#server/store/board-view.ts';
+import { removeBoard, renameBoard } from '#server/store/boards.ts';
+
+type Params = { boardId: string };
+
+/** The board with its pictures and people. */
+export const GET = handle<Params>(async (request, { params }) => {
+  const { boardId } = await params;
+  const { visitor, role } = await visitorOnBoard(request, boardId);
+  const board = await readBoardView(boardId, { id: visitor.personId, name: visitor.name }, role);
+  if (!board) throw boardNotFound();
+  return board;
+});
+
+/** Gives the board another title. */
+export const PATCH = handle<Params>(async (request, { params }) => {
+  const { boardId } = await params;
+  const { role } = await visitorOnBoard(request, boardId);
+  refuseUnless(mayManage(role), 'Only the owner of a board and the host may rename it.');
+  const { title } = await readJson(request, BoardRequest);
+  await renameBoard(boardId, title);
+  services().boardChanged(boardId);
+});
+
+/** Deletes the board with everything on it. */
+export const DELETE = handle<Params>(async (request, { params }) => {
+  const { boardId } = await params;
+  const { role } = await visitorOnBoard(request, boardId);
+  refuseUnless(mayManage(role), 'Only the owner of a board and the host may delete it.');
+  await removeBoard(boardId);
+  await services().boardRemoved(boardId);
+});

@@ -1,0 +1,27 @@
+import { enter } from '#server/access/enter.ts';
+import { readSession } from '#server/access/session.ts';
+import { EnterRequest } from '#server/core/contract/requests.ts';
+import { environment } from '#server/env.ts';
+import { countCall, ENTERING } from '#server/http/rate-limit.ts';
+import { handle, readJson } from '#server/http/respond.ts';
+import { services } from '#server/http/services.ts';
+import { addressOf, cameSecurely } from '#server/http/visitor.ts';
+
+/** Enters with a key and a name; answers who you are and, for an invite, the board it leads to. */
+export const POST = handle(async (request) => {
+  countCall(ENTERING, addressOf(request));
+  const { key, name } = await readJson(request, EnterRequest);
+  const entered = await enter({
+    key,
+    name,
+    visitor: await readSession(request.headers.get('cookie')),
+    hostKey: environment().hostKey,
+    secure: cameSecurely(request),
+  });
+  if (entered.boardId) services().boardChanged(entered.boardId);
+  const { personId, name: kept } = entered.visitor;
+  return Response.json(
+    { id: personId, name: kept, boardId: entered.boardId },
+    { headers: entered.setCookie ? { 'set-cookie': entered.setCookie } : {} },
+  );
+});

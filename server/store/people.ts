@@ -1,0 +1,21 @@
+/** People: who entered. Marks and pictures name their ids for ever. IO: the database. */
+import { randomUUID } from 'node:crypto';
+import { database } from './database.ts';
+
+export interface PersonRow {
+  id: string;
+  name: string;
+  isHost: boolean;
+}
+
+const COLUMNS = { id: true, name: true, isHost: true } as const;
+
+/** @param name Already parsed by `PersonName`. */
+export function addPerson(name: string, isHost: boolean): Promise<PersonRow> {
+  return database().person.create({ data: { id: randomUUID(), name, isHost }, select: COLUMNS });
+}
+
+/** The person is host from now on. */
+export function makeHost(personId: string): Promise<PersonRow> {
+  return database().person.update({ where: { id: personId }, data: { isHost: true }, select: COLUMNS });
+}
