@@ -5,8 +5,10 @@
  * Coordinates are 0..1 of the upright original. Types only.
  */
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
+import type { BoardView } from '#server/core/contract/responses.ts';
 import type { Card, FractionPoint, Outline, PlaneKind, PlaneTilt } from '#server/core/contract/setup.ts';
-import type { LiveMark, LivePhoto } from '#server/core/live/layout.ts';
+import type { LivePhoto } from '#server/core/live/layout.ts';
+import type { Mark } from '#server/core/live/marks.ts';
 
 /** `connecting` at first; `catching-up` after a gap; `offline` while the line is down; `closed` for good. */
 export type ConnectionState = 'connecting' | 'connected' | 'catching-up' | 'offline' | 'closed';
@@ -30,8 +32,7 @@ export interface PlaneView {
   unreliable: string | null;
 }
 
-export interface MarkView extends LiveMark {
-  id: string;
+export interface MarkView extends Mark {
   /** Running number of a pin or stroke on its picture, 1 = the oldest; null for replies. */
   number: number | null;
   /** Name of the author, from the people of the board. */
@@ -76,43 +77,58 @@ export interface NewPin {
   pictureId: string;
   point: FractionPoint;
   text: string;
+  /** The plane it stands on, or null. */
+  planeId: string | null;
 }
 
 export interface NewStroke {
   pictureId: string;
-  points: LiveMark['points'];
+  points: Mark['points'];
   text: string;
 }
 
-/** Every write is one undoable step of this person unless it says otherwise. */
-export interface BoardWriters {
-  /** Adds a plane nearer than `afterId` (null = the farthest, undefined = the nearest). Returns its id. */
-  addPlane(plane: { name: string; kind: PlaneKind }, afterId?: string | null): string;
+/** Every write is one undoable step of this person; what is typed has the field's own undo. */
+export interface PlaneWriters {
+  /** @param index Place far to near, 0 = the farthest; left out = the nearest. @throws Problem `setup-invalid`. */
+  addPlane(plane: { name: string; kind: PlaneKind }, index?: number): string;
+  /** @throws Problem `setup-invalid` when the name is empty or too long. */
   changePlane(planeId: string, change: { name?: string; kind?: PlaneKind; tilt?: PlaneTilt | null }): void;
-  /** Moves a plane to a place in the list, 0 = the farthest. */
   movePlane(planeId: string, toIndex: number): void;
   /** Deletes a plane with its outlines on references. */
   deletePlane(planeId: string): void;
+  /** @throws Problem `outline-invalid`. */
   setOutline(pictureId: string, planeId: string, outline: Outline): void;
   deleteOutline(pictureId: string, planeId: string): void;
-  /** Copies every outline of a reference to a painting. */
-  carryOutlines(referenceId: string, paintingId: string): void;
-  setCorners(pictureId: string, corners: LivePhoto['corners'] | null): void;
+  /** Copies outlines of a reference to a painting: those of `planeIds`, or all. */
+  carryOutlines(referenceId: string, paintingId: string, planeIds?: readonly string[]): void;
+}
+
+export interface PaintingWriters {
+  setCorners(pictureId: string, corners: NonNullable<LivePhoto['corners']> | null): void;
   setCards(pictureId: string, cards: Card[] | null): void;
   setSize(pictureId: string, size: [number, number] | null): void;
   /** Replaces the intention by the smallest edit that leads to `text`. */
   writeIntention(pictureId: string, text: string): void;
+}
+
+export interface MarkWriters {
   addPin(pin: NewPin): string;
   addStroke(stroke: NewStroke): string;
-  addReply(parentId: string, text: string): string;
+  addReply(parent: Pick<Mark, 'id' | 'pictureId'>, text: string): string;
   rewriteMark(markId: string, text: string): void;
   deleteMark(markId: string): void;
 }
 
+export interface BoardWriters extends PlaneWriters, PaintingWriters, MarkWriters {}
+
 export interface BoardLive {
+  /** The board as last fetched; a newer one comes in as a prop after `boardChanged` rises. */
+  board: BoardView;
   connection: ConnectionState;
   /** True once planes, outlines and marks have come from the server. */
   ready: boolean;
+  /** The server's sentence when `connection` is `closed`, else null. */
+  closedSentence: string | null;
   refusals: readonly Refusal[];
   dismissRefusal(id: string): void;
   /** One entry a person, this one first. */

@@ -1,0 +1,23 @@
+/**
+ * How the outline of each plane is drawn, so that planes are told apart without hue: by pattern and lightness.
+ *
+ * Every line is a core over a casing of the opposite lightness and thus shows on any picture. Pure.
+ */
+
+export interface LinePattern {
+  /** SVG dash array in CSS pixels; empty = unbroken. */
+  dashes: string;
+  core: string;
+  casing: string;
+}
+
+const LIGHT = { core: '#ffffff', casing: 'rgb(0 0 0 / 0.62)' };
+const DARK = { core: '#111111', casing: 'rgb(255 255 255 / 0.72)' };
+const DASHES = ['', '10 6', '2 5', '14 5 2 5', '20 8', '6 4'] as const;
+
+/** @param number Running number of the plane, 1 = the farthest. Patterns repeat dark after six, then anew. */
+export function linePattern(number: number): LinePattern {
+  const at = Math.max(0, number - 1);
+  const lightness = Math.floor(at / DASHES.length) % 2 === 0 ? LIGHT : DARK;
+  return { dashes: DASHES[at % DASHES.length] ?? '', ...lightness };
+}

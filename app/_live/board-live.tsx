@@ -1,0 +1,156 @@
+'use client';
+/**
+ * The live board on the screen: opens the rooms, and gives every part below what it may read and write.
+ *
+ * In the flow: board-store -> [BoardLiveProvider] -> useBoardLive in easel, planes, ladder and talk. Pointers
+ * move twenty times a second and have a hook of their own, so that nothing else redraws with them.
+ */
+import {
+  createContext,
+  type ReactNode,
+  useContext,
+  useEffect,
+  useMemo,
+  useState,
+  useSyncExternalStore,
+} from 'react';
+import type { BoardView } from '#server/core/contract/responses.ts';
+import { mayWriteRoom } from '#server/core/live/permission.ts';
+import type { BoardLive, Permissions, PointerHere, Preview } from './board-live-types.ts';
+import { BoardStore } from './board-store.ts';
+import { heldByOther, peopleHere, pointersHere } from './presence.ts';
+import { BoardReaders, writerOf } from './read-board.ts';
+import { type Documents, writersFor } from './writers.ts';
+
+interface Inside {
+  live: BoardLive;
+  store: BoardStore;
+  setPreview(preview: Preview | null): void;
+}
+
+const BoardLiveContext = createContext<Inside | null>(null);
+
+function useInside(): Inside {
+  const inside = useContext(BoardLiveContext);
+  if (!inside) throw new Error('The live board is used outside BoardLiveProvider.');
+  return inside;
+}
+
+/** @throws Error outside a `BoardLiveProvider`: a bug. */
+export function useBoardLive(): BoardLive {
+  return useInside().live;
+}
+
+/** Opens the room of a painting for as long as the caller shows it; null opens none. */
+export function usePaintingRoom(pictureId: string | null): void {
+  const { store } = useInside();
+  useEffect(() => (pictureId ? store.look(`painting/${pictureId}`) : undefined), [store, pictureId]);
+}
+
+/** Other people's hands over the pictures. */
+export function usePointers(): readonly PointerHere[] {
+  const { store } = useInside();
+  const present = useSyncExternalStore(store.subscribePresence, store.presentNow, store.presentNow);
+  return useMemo(() => pointersHere(present, store.ownClientId()), [present, store]);
+}
+
+/** For the part that works the preview out. */
+export function useSetPreview(): (preview: Preview | null) => void {
+  return useInside().setPreview;
+}
+
+/** `ws(s)://host/live/<boardId>`; on the server, where no room is opened, a name that nobody calls. */
+function addressOf(boardId: string): string {
+  if (typeof location === 'undefined') return `ws://nowhere/live/${boardId}`;
+  return `${location.protocol === 'https:' ? 'wss' : 'ws'}://${location.host}/live/${boardId}`;
+}
+
+function permissionsOn(board: BoardView): Permissions {
+  const painters = new Map(board.pictures.map(({ id, painter }) => [id, painter.id]));
+  return {
+    setup: mayWriteRoom(writerOf(board, null), 'setup'),
+    painting: (pictureId) => mayWriteRoom(writerOf(board, painters.get(pictureId) ?? null), 'painting'),
+    mark: mayWriteRoom(writerOf(board, null), 'marks'),
+  };
+}
+
+function documentsOf(store: BoardStore, board: BoardView): Documents {
+  const references = new Set(board.pictures.flatMap(({ id, kind }) => (kind === 'reference' ? [id] : [])));
+  return {
+    setup: () => store.doc('setup'),
+    marks: () => store.doc('marks'),
+    painting: (pictureId) => store.doc(`painting/${pictureId}`),
+    isReference: (pictureId) => references.has(pictureId),
+    writer: writerOf(board, null),
+  };
+}
+
+/** What can be read now; the same parts keep their identity while their documents stay as they are. */
+function readingsOf(store: BoardStore, readers: BoardReaders, board: BoardView, documents: Documents) {
+  const { setup, marks, painting, isReference } = documents;
+  return {
+    board,
+    connection: store.connection(),
+    ready: store.loaded('setup') && store.loaded('marks'),
+    closedSentence: store.closedSentence(),
+    refusals: store.refusals,
+    planes: readers.planes(setup()),
+    outlinesOf: (pictureId: string) =>
+      isReference(pictureId)
+        ? readers.outlines('reference', setup(), pictureId)
+        : readers.outlines('painting', painting(pictureId), pictureId),
+    photoOf: (pictureId: string) => readers.photo(painting(pictureId)),
+    intentionOf: (pictureId: string) => readers.intention(painting(pictureId)),
+    marks: readers.marks(marks(), board),
+    resultNumber: (pictureId: string) => readers.result(painting(pictureId))?.number ?? null,
+    pendingOf: (pictureId: string) => readers.result(painting(pictureId))?.pending ?? null,
+    canUndo: store.history.canUndo,
+    canRedo: store.history.canRedo,
+    boardChanged: store.boardChanged,
+  };
+}
+
+/** @param board As last fetched; its own id, person and role stay the same for the life of the provider. */
+export function BoardLiveProvider({ board, children }: { board: BoardView; children: ReactNode }) {
+  const [{ store, readers }] = useState(() => ({
+    store: new BoardStore(addressOf(board.id), { ...board.me, role: board.role, self: true }),
+    readers: new BoardReaders(),
+  }));
+  const [preview, setPreview] = useState<Preview | null>(null);
+  useEffect(() => {
+    const letGo = [store.look('setup'), store.look('marks')];
+    return () => {
+      for (const go of letGo) go();
+    };
+  }, [store]);
+  const version = useSyncExternalStore(store.subscribe, store.version, store.version);
+  const present = useSyncExternalStore(store.subscribePresence, store.presentNow, store.presentNow);
+  const people = usePeople(present, store);
+  const holds = present.map(({ clientId, hold }) => (hold ? `${clientId} ${hold.what}` : '')).join();
+  const fixed = useMemo(() => {
+    const documents = documentsOf(store, board);
+    return { documents, may: permissionsOn(board), write: writersFor(documents) };
+  }, [store, board]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `version` and `holds` stand for what the store holds.
+  const inside = useMemo<Inside>(() => {
+    const live: BoardLive = {
+      ...readingsOf(store, readers, board, fixed.documents),
+      ...{ people, preview, may: fixed.may, write: fixed.write },
+      dismissRefusal: (id) => store.dismissRefusal(id),
+      heldBy: (what) => heldByOther(store.present, what, store.ownClientId()),
+      hold: (what) => store.hold(what),
+      point: (at) => store.point(at),
+      undo: () => store.history.undo(),
+      redo: () => store.history.redo(),
+    };
+    return { live, store, setPreview };
+  }, [store, readers, board, fixed, people, preview, version, holds]);
+  return <BoardLiveContext value={inside}>{children}</BoardLiveContext>;
+}
+
+/** People keep their identity while the same ones are here, whatever their hands do. */
+function usePeople(present: BoardStore['present'], store: BoardStore) {
+  const key = present.map(({ person }) => `${person.id} ${person.name} ${person.role}`).join('\n');
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `key` stands for who is in `present`.
+  return useMemo(() => peopleHere(present, store.me), [key, store]);
+}

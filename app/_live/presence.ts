@@ -1,0 +1,41 @@
+/**
+ * Who is here, where their hands are and who holds what, as the screen shows it.
+ *
+ * In the flow: awareness -> core/live/presence -> [presence] -> people, pointers, holds. Pure.
+ */
+import { holderOf, type PresentPerson, peoplePresent } from '#server/core/live/presence.ts';
+import type { PersonHere, PointerHere } from './board-live-types.ts';
+
+/** One entry a person, however many windows they have open; `me` first, then by name. */
+export function peopleHere(present: readonly PresentPerson[], me: PersonHere): PersonHere[] {
+  const others = peoplePresent([...present])
+    .filter((person) => person.id !== me.id)
+    .map((person) => ({ ...person, self: false }))
+    .sort((a, b) => a.name.localeCompare(b.name) || (a.id < b.id ? -1 : 1));
+  return [me, ...others];
+}
+
+/** Other hands over the pictures; the hand of this very window is left out. */
+export function pointersHere(present: readonly PresentPerson[], ownClientId: number): PointerHere[] {
+  return present.flatMap(({ clientId, person, pointer }) =>
+    pointer && clientId !== ownClientId ? [{ clientId, name: person.name, ...pointer }] : [],
+  );
+}
+
+/**
+ * Name of who else holds `what`, or null. Of two the earlier one holds it, and of two at the same moment the
+ * one with the lower client id, so that all browsers agree.
+ *
+ * @param present In order of client id, this window among them.
+ */
+export function heldByOther(
+  present: readonly PresentPerson[],
+  what: string,
+  ownClientId: number,
+): string | null {
+  const holder = holderOf([...present], what);
+  return holder && holder.clientId !== ownClientId ? holder.person.name : null;
+}
+
+export const outlineHold = (pictureId: string, planeId: string) => `outline/${pictureId}/${planeId}`;
+export const photoHold = (pictureId: string) => `photo/${pictureId}`;

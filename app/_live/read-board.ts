@@ -1,0 +1,123 @@
+/**
+ * From the open documents to what the screen shows: planes, outlines, marks, corrections.
+ *
+ * In the flow: board-store -> [read-board] -> useBoardLive. Each part is worked out again only when its
+ * document changed, so that nothing redraws that stayed the same. Pure but for its own memory.
+ */
+import type * as Y from 'yjs';
+import type { BoardView } from '#server/core/contract/responses.ts';
+import type { Outline } from '#server/core/contract/setup.ts';
+import type { LivePhoto } from '#server/core/live/layout.ts';
+import { type Mark, readMarks } from '#server/core/live/marks.ts';
+import { readOutlinesOf, readPaintingOutlines } from '#server/core/live/outlines.ts';
+import { readIntention, readPhoto, readResult } from '#server/core/live/painting.ts';
+import { mayChangeMark, type Writer } from '#server/core/live/permission.ts';
+import { readPlanes } from '#server/core/live/planes.ts';
+import { readUnreliable } from '#server/core/live/scene.ts';
+import type { MarkView, PlaneView } from './board-live-types.ts';
+
+/** Works `read` out once per state of a document. */
+export class PerDocument<T> {
+  readonly #read: (doc: Y.Doc, key: string) => T;
+  readonly #kept = new WeakMap<Y.Doc, Map<string, T>>();
+
+  constructor(read: (doc: Y.Doc, key: string) => T) {
+    this.#read = read;
+  }
+
+  of(doc: Y.Doc, key = ''): T {
+    let kept = this.#kept.get(doc);
+    if (!kept) {
+      const fresh = new Map<string, T>();
+      this.#kept.set(doc, fresh);
+      doc.on('update', () => fresh.clear());
+      kept = fresh;
+    }
+    const known = kept.get(key);
+    if (known !== undefined) return known;
+    const value = this.#read(doc, key);
+    kept.set(key, value);
+    return value;
+  }
+}
+
+const NO_OUTLINES: ReadonlyMap<string, Outline> = new Map();
+const NO_PHOTO: LivePhoto = {};
+
+/** The readers of one board's documents; the answers keep their identity while nothing changed. */
+export class BoardReaders {
+  readonly #planes = new PerDocument(planeViews);
+  readonly #referenceOutlines = new PerDocument((doc, pictureId) => readOutlinesOf(doc, pictureId));
+  readonly #paintingOutlines = new PerDocument((doc) => readPaintingOutlines(doc));
+  readonly #photo = new PerDocument((doc) => readPhoto(doc));
+  readonly #marks = new PerDocument((doc) => readMarks(doc));
+  #markViews: { marks: Mark[]; board: BoardView; views: MarkView[] } | null = null;
+
+  planes(setup: Y.Doc | null): readonly PlaneView[] {
+    return setup ? this.#planes.of(setup) : [];
+  }
+
+  outlines(
+    kind: 'reference' | 'painting',
+    doc: Y.Doc | null,
+    pictureId: string,
+  ): ReadonlyMap<string, Outline> {
+    if (!doc) return NO_OUTLINES;
+    return kind === 'reference' ? this.#referenceOutlines.of(doc, pictureId) : this.#paintingOutlines.of(doc);
+  }
+
+  photo(painting: Y.Doc | null): LivePhoto {
+    return painting ? this.#photo.of(painting) : NO_PHOTO;
+  }
+
+  intention(painting: Y.Doc | null): string {
+    return painting ? readIntention(painting) : '';
+  }
+
+  result(painting: Y.Doc | null): { number: number; pending: string | null } | null {
+    return painting ? readResult(painting) : null;
+  }
+
+  marks(doc: Y.Doc | null, board: BoardView): readonly MarkView[] {
+    if (!doc) return [];
+    const marks = this.#marks.of(doc);
+    const kept = this.#markViews;
+    if (kept?.marks === marks && kept.board === board) return kept.views;
+    const views = markViews(marks, board);
+    this.#markViews = { marks, board, views };
+    return views;
+  }
+}
+
+function planeViews(setup: Y.Doc): readonly PlaneView[] {
+  const unreliable = readUnreliable(setup);
+  return readPlanes(setup).map(({ id, name, kind, tilt }, at) => ({
+    ...{ id, name, kind, tilt },
+    number: at + 1,
+    unreliable: unreliable.get(id) ?? null,
+  }));
+}
+
+/** Who this person is to the permissions; `painterId` = whose picture the room is about, null elsewhere. */
+export function writerOf(board: BoardView, painterId: string | null): Writer {
+  return { personId: board.me.id, role: board.role, paints: painterId === board.me.id };
+}
+
+/** Marks with their numbers on their picture, their authors' names and whether this person may change them. */
+function markViews(marks: Mark[], board: BoardView): MarkView[] {
+  const names = new Map<string, string>();
+  for (const { painter } of board.pictures) names.set(painter.id, painter.name);
+  for (const person of [...board.members, board.owner, board.me]) names.set(person.id, person.name);
+  const writer = writerOf(board, null);
+  const counts = new Map<string, number>();
+  return marks.map((mark) => {
+    const number = mark.kind === 'reply' ? null : (counts.get(mark.pictureId) ?? 0) + 1;
+    if (number !== null) counts.set(mark.pictureId, number);
+    return {
+      ...mark,
+      number,
+      authorName: names.get(mark.author) ?? '',
+      mine: mayChangeMark(writer, mark.author),
+    };
+  });
+}

@@ -1,0 +1,122 @@
+/**
+ * Everything this person can write on a board, put onto the right documents.
+ *
+ * In the flow: hands -> [writers] -> core/live writers -> the room. Ids and times are made here, since core has
+ * neither. A write into a room that is not open changes nothing. IO: randomness and the clock.
+ */
+import { uuidv4 } from 'lib0/random';
+import type * as Y from 'yjs';
+import type { Outline } from '#server/core/contract/setup.ts';
+import { edit } from '#server/core/live/document.ts';
+import { editMarkText, type Mark, putMark, removeMark } from '#server/core/live/marks.ts';
+import { putPaintingOutline, putReferenceOutline, readOutlinesOf } from '#server/core/live/outlines.ts';
+import { setCards, setCorners, setSize, writeIntention } from '#server/core/live/painting.ts';
+import type { Writer } from '#server/core/live/permission.ts';
+import {
+  addPlane,
+  movePlane,
+  readPlanes,
+  removePlane,
+  renamePlane,
+  setPlaneKind,
+  setPlaneTilt,
+} from '#server/core/live/planes.ts';
+import type { BoardWriters, MarkWriters, PaintingWriters, PlaneWriters } from './board-live-types.ts';
+
+/** Where the documents are. */
+export interface Documents {
+  setup(): Y.Doc | null;
+  marks(): Y.Doc | null;
+  painting(pictureId: string): Y.Doc | null;
+  isReference(pictureId: string): boolean;
+  writer: Writer;
+}
+
+export function writersFor(documents: Documents): BoardWriters {
+  return { ...planeWriters(documents), ...paintingWriters(documents), ...markWriters(documents) };
+}
+
+function planeWriters({ setup, painting, isReference }: Documents): PlaneWriters {
+  const putOutline = (pictureId: string, planeId: string, outline: Outline | null) => {
+    const doc = isReference(pictureId) ? setup() : painting(pictureId);
+    if (!doc) return;
+    if (isReference(pictureId)) putReferenceOutline(doc, pictureId, planeId, outline);
+    else putPaintingOutline(doc, planeId, outline);
+  };
+  return {
+    addPlane(plane, index) {
+      const id = uuidv4();
+      const doc = setup();
+      if (doc) addPlane(doc, { id, tilt: null, ...plane }, index);
+      return id;
+    },
+    changePlane(planeId, { name, kind, tilt }) {
+      const doc = setup();
+      if (!doc) return;
+      edit(doc, () => {
+        if (name !== undefined) renamePlane(doc, planeId, name);
+        if (kind !== undefined) setPlaneKind(doc, planeId, kind);
+        if (tilt !== undefined) setPlaneTilt(doc, planeId, tilt);
+      });
+    },
+    movePlane(planeId, toIndex) {
+      const doc = setup();
+      if (doc) movePlane(doc, planeId, toIndex);
+    },
+    deletePlane(planeId) {
+      const doc = setup();
+      if (doc) removePlane(doc, planeId);
+    },
+    setOutline: putOutline,
+    deleteOutline: (pictureId, planeId) => putOutline(pictureId, planeId, null),
+    carryOutlines(referenceId, paintingId, planeIds) {
+      const [from, to] = [setup(), painting(paintingId)];
+      if (!from || !to) return;
+      const outlines = readOutlinesOf(from, referenceId);
+      edit(to, () => {
+        for (const { id } of readPlanes(from)) {
+          const outline = outlines.get(id);
+          if (outline && (!planeIds || planeIds.includes(id))) putPaintingOutline(to, id, outline);
+        }
+      });
+    },
+  };
+}
+
+function paintingWriters({ painting }: Documents): PaintingWriters {
+  const on = (pictureId: string, change: (doc: Y.Doc) => void) => {
+    const doc = painting(pictureId);
+    if (doc) change(doc);
+  };
+  return {
+    setCorners: (pictureId, corners) => on(pictureId, (doc) => setCorners(doc, corners)),
+    setCards: (pictureId, cards) => on(pictureId, (doc) => setCards(doc, cards)),
+    setSize: (pictureId, size) => on(pictureId, (doc) => setSize(doc, size)),
+    writeIntention: (pictureId, text) => on(pictureId, (doc) => writeIntention(doc, text)),
+  };
+}
+
+function markWriters({ marks, writer }: Documents): MarkWriters {
+  const add = (mark: Omit<Mark, 'id' | 'author' | 'at'>) => {
+    const id = uuidv4();
+    const doc = marks();
+    if (doc) putMark(doc, { ...mark, id, author: writer.personId, at: Date.now() });
+    return id;
+  };
+  return {
+    addPin: ({ pictureId, point, text, planeId }) =>
+      add({ kind: 'pin', pictureId, points: [point], text, planeId, parent: null }),
+    addStroke: ({ pictureId, points, text }) =>
+      add({ kind: 'stroke', pictureId, points, text, planeId: null, parent: null }),
+    addReply: (parent, text) =>
+      add({ kind: 'reply', pictureId: parent.pictureId, points: [], text, planeId: null, parent: parent.id }),
+    rewriteMark(markId, text) {
+      const doc = marks();
+      if (doc) editMarkText(doc, markId, text);
+    },
+    deleteMark(markId) {
+      const doc = marks();
+      if (doc) removeMark(doc, markId, writer);
+    },
+  };
+}
