@@ -1,12 +1,20 @@
 /**
- * The live document of a room: its root types, and reading by a shape.
+ * The live document of a room: its root types, the origin of local edits, reading by a shape.
  *
- * Browser Y.Doc ↔ room ↔ store; the pipeline and the tests build documents here too. Pure: values in, values
- * out; only a document given is changed.
+ * Browser Y.Doc ↔ room ↔ store; the pipeline and the tests build documents here too. Every writer of
+ * `core/live` goes through `edit`. Pure apart from a document given.
  */
 import * as Y from 'yjs';
 import type { z } from 'zod';
 import { ROOT_KEYS, type RoomName } from './layout.ts';
+
+/** Transaction origin of edits made through this folder; undo tracks it and nothing else. */
+export const LOCAL_EDIT = Symbol('local edit');
+
+/** One transaction, hence one update: others see all of it or nothing. */
+export function edit<T>(doc: Y.Doc, change: () => T): T {
+  return doc.transact(change, LOCAL_EDIT);
+}
 
 export type RoomKind = keyof typeof ROOT_KEYS;
 
@@ -53,4 +61,24 @@ export function readEntries<T>(
     if (parsed.success && keyShape.safeParse(key).success) entries.set(key, parsed.data);
   }
   return entries;
+}
+
+/** Sets or, when the value is null, removes one entry of a root map. */
+export function putEntry(doc: Y.Doc, root: string, key: string, value: unknown): void {
+  edit(doc, () => {
+    if (value === null) doc.getMap(root).delete(key);
+    else doc.getMap(root).set(key, value);
+  });
+}
+
+/** Changes a text by the shortest single replacement, so that two people typing at once keep both. */
+export function replaceText(text: Y.Text, next: string): void {
+  const before = text.toString();
+  const shorter = Math.min(before.length, next.length);
+  let head = 0;
+  while (head < shorter && before[head] === next[head]) head++;
+  let tail = 0;
+  while (tail < shorter - head && before[before.length - 1 - tail] === next[next.length - 1 - tail]) tail++;
+  if (before.length > head + tail) text.delete(head, before.length - head - tail);
+  if (next.length > head + tail) text.insert(head, next.slice(head, next.length - tail));
 }

@@ -7,7 +7,7 @@
  */
 import * as Y from 'yjs';
 import { Problem } from '../problem.ts';
-import { edit, replaceText } from './edit.ts';
+import { edit, replaceText } from './document.ts';
 import { LiveId, LiveMark, TEXT_LIMIT } from './layout.ts';
 import { mayChangeMark, type Writer } from './permission.ts';
 

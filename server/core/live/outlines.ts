@@ -7,8 +7,7 @@ import type * as Y from 'yjs';
 import { z } from 'zod';
 import { Outline } from '../contract/setup.ts';
 import { Problem } from '../problem.ts';
-import { readEntries } from './document.ts';
-import { putEntry } from './edit.ts';
+import { putEntry, readEntries } from './document.ts';
 import { LiveId, outlineKey } from './layout.ts';
 
 /** Keys of `setup.outlines`: "pictureId/planeId". */

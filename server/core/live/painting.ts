@@ -8,8 +8,7 @@ import type * as Y from 'yjs';
 import { z } from 'zod';
 import type { Card, FractionPoint } from '../contract/setup.ts';
 import { Problem } from '../problem.ts';
-import { readEntries } from './document.ts';
-import { edit, putEntry, replaceText } from './edit.ts';
+import { edit, putEntry, readEntries, replaceText } from './document.ts';
 import { LiveFocus, LivePhoto, LiveReadingId, LiveResult, TEXT_LIMIT } from './layout.ts';
 
 /** Only the keys that parse; an empty object when nothing was corrected. */

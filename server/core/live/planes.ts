@@ -7,7 +7,7 @@
 import * as Y from 'yjs';
 import type { PlaneKind, PlaneTilt } from '../contract/setup.ts';
 import { Problem } from '../problem.ts';
-import { edit } from './edit.ts';
+import { edit } from './document.ts';
 import { LiveId, LivePlane } from './layout.ts';
 import { LONGEST_ORDER, orderBetween, ordersFor } from './order.ts';
 

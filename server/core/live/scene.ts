@@ -7,8 +7,7 @@
 import type * as Y from 'yjs';
 import { z } from 'zod';
 import type { Condition, LabColour, PlannedPlane } from '../contract/setup.ts';
-import { readEntries } from './document.ts';
-import { putEntry } from './edit.ts';
+import { putEntry, readEntries } from './document.ts';
 import { LiveAir, LiveCondition, LiveId, LivePlan, LiveUnreliable } from './layout.ts';
 
 /** Picture id → air colour picked by a person. */

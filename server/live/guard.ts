@@ -1,0 +1,189 @@
+/**
+ * The guard of a room: a standing shadow document on which every update is tried before it is stored.
+ *
+ * In the flow: message → [guard] → append → room document → others. Permission is judged by effect: what the
+ * update changed, never what its bytes look like. What passes on is the effect as the shadow encodes it.
+ * Pure apart from its own shadow.
+ */
+import * as Y from 'yjs';
+import { declareRoots, type RoomKind, roomKind } from '../core/live/document.ts';
+import { ROOT_KEYS, type RoomName } from '../core/live/layout.ts';
+import { mayWriteRoom, type Writer } from '../core/live/permission.ts';
+import type { Refusal } from '../core/live/wire.ts';
+import { touchedEntries } from './effect.ts';
+import { judgeEntries } from './judge-entries.ts';
+import { MarkAuthors } from './mark-authors.ts';
+import { REFUSALS } from './sentences.ts';
+
+/** `update` is null when nothing changed. */
+export type Verdict = { refused: null; update: Uint8Array | null } | { refused: Refusal };
+
+/** Clocks beyond this lose exactness in JavaScript's numbers; no honest browser comes near. */
+const LARGEST_CLOCK = 2 ** 45;
+const KEPT_CLIENTS = 50_000;
+/** What a room may grow to, in bytes of updates. */
+export const ROOM_BYTES = 64_000_000;
+
+export class Guard {
+  readonly #kind: RoomKind;
+  readonly #room: RoomName;
+  readonly #authors = new MarkAuthors();
+  /** Yjs client id → person; ids of one person are not taken over by another while the room is open. */
+  readonly #clients = new Map<number, string>();
+  readonly #truth: () => Uint8Array;
+  #shadow: Y.Doc;
+  #spoilt = false;
+  #sizeBytes: number;
+
+  /** @param truth What the shadow must equal after a refusal: all that is accepted, stored or being stored. */
+  constructor(room: RoomName, truth: () => Uint8Array) {
+    this.#room = room;
+    this.#kind = roomKind(room);
+    this.#truth = truth;
+    const bytes = truth();
+    this.#sizeBytes = bytes.length;
+    this.#shadow = shadowOf(room, bytes);
+    if (this.#kind === 'marks') this.#authors.learn(this.#shadow);
+  }
+
+  /** Tries an update from a browser. Whatever it is, the room's document is not touched. */
+  judge(bytes: Uint8Array, writer: Writer): Verdict {
+    if (this.#sizeBytes + bytes.length > ROOM_BYTES) return { refused: REFUSALS.roomFull(ROOM_BYTES) };
+    this.#mend();
+    const gap = this.#preview(bytes, writer.personId);
+    if (gap) return { refused: gap };
+    try {
+      const tried = this.#try(() => Y.applyUpdate(this.#shadow, bytes));
+      const refused = this.#refusalOf(tried, writer);
+      if (refused) {
+        this.#spoilt = true;
+        return { refused };
+      }
+      this.#accept(tried, writer.personId);
+      return { refused: null, update: tried.update };
+    } catch {
+      // Yjs and the shapes throw on what no browser of ours sends; the sender is told, the shadow made anew.
+      this.#spoilt = true;
+      return { refused: REFUSALS.malformed() };
+    }
+  }
+
+  /**
+   * Makes an edit of the server's own.
+   *
+   * @returns The update, or null when the edit changed nothing.
+   * @throws Error when the edit leaves something that does not fit the layout: a bug.
+   */
+  editAsServer(change: (doc: Y.Doc) => void): Uint8Array | null {
+    this.#mend();
+    try {
+      const tried = this.#try(() => change(this.#shadow));
+      const touched = touchedEntries(this.#shadow, tried.transaction);
+      const refused = touched === null ? REFUSALS.incomplete() : judgeEntries(this.#context(null), touched);
+      if (refused) throw new Error(`The server’s own edit does not fit the room: ${refused.message}`);
+      this.#accept(tried, 'server');
+      return tried.update;
+    } catch (thrown) {
+      this.#spoilt = true;
+      throw thrown;
+    }
+  }
+
+  /** The shadow is made anew before the next update: something accepted could not be stored. */
+  reset(): void {
+    this.#spoilt = true;
+  }
+
+  /** What can be seen without applying: unreadable bytes, gaps, another person's client id. */
+  #preview(bytes: Uint8Array, personId: string): Refusal | null {
+    try {
+      const { from, to } = Y.parseUpdateMeta(bytes);
+      const clients = this.#shadow.store.clients;
+      for (const [client, end] of to) {
+        const structs = clients.get(client);
+        const last = structs?.at(-1);
+        const state = last ? last.id.clock + last.length : 0;
+        if (end <= state) continue;
+        if (end > LARGEST_CLOCK) return REFUSALS.malformed();
+        if ((from.get(client) ?? 0) > state) return REFUSALS.incomplete();
+        if ((this.#clients.get(client) ?? personId) !== personId) return REFUSALS.foreignHistory();
+      }
+      return null;
+    } catch {
+      return REFUSALS.malformed();
+    }
+  }
+
+  #try(change: () => void): Tried {
+    const shadow = this.#shadow;
+    let update: Uint8Array | null = null;
+    const keep = (bytes: Uint8Array) => {
+      update = bytes;
+    };
+    shadow.on('update', keep);
+    try {
+      const transaction = shadow.transact((current) => {
+        change();
+        return current;
+      });
+      return { transaction, update };
+    } finally {
+      shadow.off('update', keep);
+    }
+  }
+
+  #refusalOf(tried: Tried, writer: Writer): Refusal | null {
+    const { pendingStructs, pendingDs } = this.#shadow.store;
+    if (pendingStructs !== null || pendingDs !== null) return REFUSALS.incomplete();
+    if (!this.#rootsKnown()) return REFUSALS.badShape('the board');
+    if (tried.update === null) return null;
+    if (!mayWriteRoom(writer, this.#kind)) return REFUSALS.mayNotWrite('this');
+    const touched = touchedEntries(this.#shadow, tried.transaction);
+    return touched === null ? REFUSALS.badShape('the board') : judgeEntries(this.#context(writer), touched);
+  }
+
+  #rootsKnown(): boolean {
+    const known: readonly string[] = ROOT_KEYS[this.#kind];
+    return this.#shadow.share.size === known.length;
+  }
+
+  #context(writer: Writer | null) {
+    return { doc: this.#shadow, kind: this.#kind, authors: this.#authors, writer };
+  }
+
+  #accept(tried: Tried, personId: string): void {
+    if (tried.update === null) return;
+    this.#sizeBytes += tried.update.length;
+    const { beforeState, afterState } = tried.transaction;
+    for (const [client, clock] of afterState) {
+      if (beforeState.get(client) !== clock && this.#clients.size < KEPT_CLIENTS) {
+        this.#clients.set(client, personId);
+      }
+    }
+    if (this.#kind !== 'marks') return;
+    const marks = this.#shadow.getMap('marks');
+    for (const [type, ids] of tried.transaction.changed) {
+      if (Object.is(type, marks))
+        for (const id of ids) if (id !== null) this.#authors.note(id, marks.get(id));
+    }
+  }
+
+  #mend(): void {
+    if (!this.#spoilt) return;
+    this.#shadow.destroy();
+    this.#shadow = shadowOf(this.#room, this.#truth());
+    this.#authors.learn(this.#shadow);
+    this.#spoilt = false;
+  }
+}
+
+interface Tried {
+  transaction: Y.Transaction;
+  update: Uint8Array | null;
+}
+
+function shadowOf(room: RoomName, bytes: Uint8Array): Y.Doc {
+  const shadow = declareRoots(new Y.Doc({ gc: true }), room);
+  Y.applyUpdate(shadow, bytes);
+  return shadow;
+}

@@ -1,0 +1,78 @@
+/**
+ * What a person reads when the live part refuses something: what happened, the number, what to do.
+ *
+ * Sent whole just before the close; the close frame's own reason carries the first 123 bytes. Pure.
+ */
+import { CLOSE, type Refusal } from '../core/live/wire.ts';
+
+const kb = (bytes: number) => `${(bytes / 1000).toFixed(0)} kB`;
+
+/** A refusal for each reason. `loadAfresh` tells that what was just done is taken back. */
+export const REFUSALS = {
+  notEntered: () => refusal(CLOSE.notEntered, 'You are not signed in here. Open your link again.'),
+  foreignOrigin: () =>
+    refusal(CLOSE.notAllowed, 'This page comes from another address than the board. Open the board itself.'),
+  notOnBoard: () => refusal(CLOSE.noSuchRoom, 'This board is not here, or you are not on it.'),
+  noSuchRoom: () => refusal(CLOSE.noSuchRoom, 'This picture is no longer on the board.'),
+  accessEnded: () => refusal(CLOSE.notAllowed, 'Your access to this board has ended. Ask for a new link.'),
+  mayNotWrite: (what: string) =>
+    refusal(CLOSE.notAllowed, `You may look at ${what} but not change it. Your last change was taken back.`),
+  serverOnly: () =>
+    refusal(CLOSE.notAllowed, 'Results are written by the server alone. Your last change was taken back.'),
+  foreignMark: () =>
+    refusal(CLOSE.notAllowed, 'This mark is somebody else’s. Your last change was taken back.'),
+  forgedAuthor: () =>
+    refusal(CLOSE.notAllowed, 'A mark keeps the name of who made it. Your last change was taken back.'),
+  foreignHistory: () =>
+    refusal(CLOSE.notAllowed, 'This change came in another person’s name. It was taken back.'),
+  badShape: (where: string) =>
+    refusal(CLOSE.notAllowed, `What was written to ${where} is not well formed. It was taken back.`),
+  tooManyEntries: (where: string, most: number) =>
+    refusal(
+      CLOSE.notAllowed,
+      `There are ${most} entries in ${where} and that is the most. Remove some first.`,
+    ),
+  incomplete: () =>
+    refusal(CLOSE.notAllowed, 'A change builds on something the board does not have. It was taken back.'),
+  malformed: () =>
+    refusal(
+      CLOSE.malformed,
+      'A message could not be read, so the connection was closed. Load the page again.',
+    ),
+  tooLarge: (sizeBytes: number, limitBytes: number) =>
+    refusal(
+      CLOSE.tooLarge,
+      `A change of ${kb(sizeBytes)} is larger than the ${kb(limitBytes)} that are taken at once.`,
+    ),
+  roomFull: (limitBytes: number) =>
+    refusal(
+      CLOSE.tooLarge,
+      `This board holds ${kb(limitBytes)} of marks and outlines, and that is the most.`,
+    ),
+  epochOver: () =>
+    refusal(
+      CLOSE.epochOver,
+      'The history of this board was erased. It is loaded afresh without your old copy.',
+    ),
+  tooManyMessages: (perSecond: number) =>
+    refusal(CLOSE.tooMany, `More than ${perSecond} messages a second arrived. The rest follows in a moment.`),
+  tooManyBytes: (perSecond: number) =>
+    refusal(
+      CLOSE.tooMany,
+      `More than ${kb(perSecond)} a second were asked for. The rest follows in a moment.`,
+    ),
+  tooManySockets: (most: number) =>
+    refusal(CLOSE.tooMany, `You have ${most} connections open already. Close a few windows.`),
+  notReading: () => refusal(CLOSE.notReading, 'Your browser fell too far behind. It joins again by itself.'),
+  diskFull: () =>
+    refusal(
+      CLOSE.diskFull,
+      'The server’s disk is full: your last changes are kept here and sent again until there is space.',
+    ),
+  troubled: () => refusal(CLOSE.troubled, 'The server could not save or load this just now. It tries again.'),
+  stopping: () => refusal(CLOSE.stopping, 'The server is stopping. The board comes back by itself.'),
+};
+
+function refusal(code: number, message: string): Refusal {
+  return { code, message };
+}

@@ -1,0 +1,125 @@
+/**
+ * The history of live rooms as opaque bytes: append, read all, replace by a snapshot, erase.
+ *
+ * In the flow: live/room ↔ [live-updates] ↔ database. IO: the database. Nothing here knows Yjs: compaction
+ * hands in a finished snapshot, and updates are never merged.
+ */
+import { database } from './database.ts';
+
+/** One update of one room, as it will be replayed. */
+export interface StoredUpdate {
+  boardId: string;
+  room: string;
+  bytes: Uint8Array;
+}
+
+export interface RoomHistory {
+  /** Snapshot first (when there is one), then every later update in the order of arrival. */
+  updates: Uint8Array[];
+  /** Id of the last update, or of the last one in the snapshot; 0 when there is nothing. */
+  throughId: bigint;
+  /** How many updates lie beside the snapshot. */
+  loose: number;
+  /** Raised whenever the history was erased; 1 at first. */
+  epoch: number;
+}
+
+/** Largest part of a snapshot in bytes: PGlite takes seconds over a row of several megabytes. */
+const PART_BYTES = 256_000;
+
+/** Stores all of them in this order with one statement: all or none. @throws what the database throws. */
+export async function appendUpdates(updates: readonly StoredUpdate[]): Promise<void> {
+  await database().liveUpdate.createMany({
+    data: updates.map(({ boardId, room, bytes }) => ({ boardId, room, bytes: new Uint8Array(bytes) })),
+  });
+}
+
+/** Everything needed to build the room's document again. */
+export async function readRoom(boardId: string, room: string): Promise<RoomHistory> {
+  const [parts, live] = await Promise.all([
+    database().liveSnapshot.findMany({ where: { boardId, room }, orderBy: { part: 'asc' } }),
+    database().liveRoom.findUnique({ where: { boardId_room: { boardId, room } } }),
+  ]);
+  const snapshotId = parts[0]?.throughId ?? 0n;
+  const rows = await database().liveUpdate.findMany({
+    where: { boardId, room, id: { gt: snapshotId } },
+    orderBy: { id: 'asc' },
+    select: { id: true, bytes: true },
+  });
+  return {
+    updates: [
+      ...(parts.length > 0 ? [joined(parts.map(({ bytes }) => bytes))] : []),
+      ...rows.map(({ bytes }) => bytes),
+    ],
+    throughId: rows.at(-1)?.id ?? snapshotId,
+    loose: rows.length,
+    epoch: live?.epoch ?? 1,
+  };
+}
+
+/** Id of the newest update of the room, 0 when there is none. */
+export async function lastUpdateId(boardId: string, room: string): Promise<bigint> {
+  const newest = await database().liveUpdate.aggregate({ where: { boardId, room }, _max: { id: true } });
+  return newest._max.id ?? 0n;
+}
+
+/**
+ * Puts a whole document in the place of all updates up to one id, at once or not at all.
+ *
+ * @param throughId Every update up to and including this one must be in `bytes`; later ones stay.
+ */
+export async function replaceBySnapshot(
+  boardId: string,
+  room: string,
+  throughId: bigint,
+  bytes: Uint8Array,
+): Promise<void> {
+  const parts = Array.from({ length: Math.max(1, Math.ceil(bytes.length / PART_BYTES)) }, (_, part) => ({
+    boardId,
+    room,
+    part,
+    throughId,
+    bytes: new Uint8Array(bytes.subarray(part * PART_BYTES, (part + 1) * PART_BYTES)),
+  }));
+  const store = database();
+  await store.$transaction([
+    store.liveSnapshot.deleteMany({ where: { boardId, room } }),
+    ...parts.map((part) => store.liveSnapshot.create({ data: part })),
+    store.liveUpdate.deleteMany({ where: { boardId, room, id: { lte: throughId } } }),
+  ]);
+}
+
+/** Erases a room's history and raises its epoch, so that older copies are refused. Returns the new epoch. */
+export async function eraseRoom(boardId: string, room: string): Promise<number> {
+  const store = database();
+  const [, , live] = await store.$transaction([
+    store.liveUpdate.deleteMany({ where: { boardId, room } }),
+    store.liveSnapshot.deleteMany({ where: { boardId, room } }),
+    store.liveRoom.upsert({
+      where: { boardId_room: { boardId, room } },
+      create: { boardId, room, epoch: 2 },
+      update: { epoch: { increment: 1 } },
+    }),
+  ]);
+  return live.epoch;
+}
+
+/** Erases everything live of a board that is gone for good. */
+export async function eraseBoardRooms(boardId: string): Promise<void> {
+  const store = database();
+  await store.$transaction([
+    store.liveUpdate.deleteMany({ where: { boardId } }),
+    store.liveSnapshot.deleteMany({ where: { boardId } }),
+    store.liveRoom.deleteMany({ where: { boardId } }),
+  ]);
+}
+
+function joined(parts: Uint8Array[]): Uint8Array {
+  const whole = new Uint8Array(parts.reduce((total, part) => total + part.length, 0));
+  let at = 0;
+  for (const part of parts) {
+    whole.set(part, at);
+    at += part.length;
+  }
+  return whole;
+}
