@@ -1,0 +1,105 @@
+/**
+ * Why a file is not taken in, in whole sentences: what happened, the number behind it, what to do.
+ *
+ * In the flow: inspect, decode → [problems] → the person who posted. Pure.
+ */
+import { Problem } from '../core/problem.ts';
+import { MAX_FILE_BYTES, MAX_PIXELS, MAX_SIDE_RATIO, MIN_SIDE_PX } from './limits.ts';
+
+/** The advice that closes every refusal of a kind of file. */
+export const CHOOSE_A_PICTURE = 'Choose a JPEG, PNG, WebP, TIFF, AVIF or HEIC file.';
+
+/** A file without a single byte. @param name File name as its sender gave it. */
+export function fileEmpty(name: string): Problem {
+  return new Problem(
+    'file-empty',
+    `${name} has 0 bytes: it may not have been copied fully. Choose it again.`,
+  );
+}
+
+/** @param sizeBytes Bytes of the file; null when reading stopped at the limit. */
+export function fileTooLarge(name: string, sizeBytes: number | null): Problem {
+  const limit = `${MAX_FILE_BYTES / 1e6} MB`;
+  const size = sizeBytes === null ? `more than ${limit}` : `${(sizeBytes / 1e6).toFixed(1)} MB`;
+  return new Problem(
+    'file-too-large',
+    `${name} has ${size} and the limit is ${limit}. Post a smaller copy, for example a JPEG 4000 px wide.`,
+  );
+}
+
+/** @param likeness What the file begins like, for example `plain text`. */
+export function notAPicture(name: string, likeness: string): Problem {
+  return new Problem(
+    'picture-not-a-picture',
+    `${name} is not a picture: it begins like ${likeness}. ${CHOOSE_A_PICTURE}`,
+  );
+}
+
+/** @param kind What the file is, with its article, for example `an SVG drawing`. */
+export function kindRefused(name: string, kind: string, advice = CHOOSE_A_PICTURE): Problem {
+  return new Problem('picture-kind-refused', `${name} is ${kind}, which is not taken in here. ${advice}`);
+}
+
+/** @param frames Number of frames where the file tells it. */
+export function animated(name: string, frames: number | null): Problem {
+  const count = frames === null ? 'several frames' : `${frames} frames`;
+  return new Problem(
+    'picture-animated',
+    `${name} is animated: it has ${count} and only a single picture can be measured. Post one frame of it.`,
+  );
+}
+
+/** @param width, height Pixels. */
+export function tooManyPixels(width: number, height: number): Problem {
+  const megapixels = ((width * height) / 1e6).toFixed(1);
+  return new Problem(
+    'picture-too-many-pixels',
+    `This picture has ${megapixels} megapixels and the limit is ${MAX_PIXELS / 1e6}. Post a smaller copy.`,
+  );
+}
+
+/** @param width, height Pixels. */
+export function tooSmall(width: number, height: number): Problem {
+  return new Problem(
+    'picture-too-small',
+    `This picture has ${width} × ${height} pixels and at least ${MIN_SIDE_PX} × ${MIN_SIDE_PX} are needed. ` +
+      'Post the picture itself rather than its thumbnail.',
+  );
+}
+
+/** @param width, height Pixels. */
+export function tooThin(width: number, height: number): Problem {
+  const ratio = (Math.max(width, height) / Math.min(width, height)).toFixed(1);
+  return new Problem(
+    'picture-too-small',
+    `This picture has ${width} × ${height} pixels: one side is ${ratio} times the other and the limit is ` +
+      `${MAX_SIDE_RATIO} times. Post the part of it that was painted.`,
+  );
+}
+
+/** The file ends before its picture does. @param sizeBytes Bytes that are there. */
+export function truncated(sizeBytes: number, cause?: unknown): Problem {
+  return new Problem(
+    'picture-unreadable',
+    `This picture is cut short: its file ends after ${sizeBytes.toLocaleString('en-GB')} bytes, before the ` +
+      'picture is complete. Copy it from the camera again.',
+    { cause },
+  );
+}
+
+/** The file says it is a picture and cannot be decoded. @param kind For example `JPEG`. */
+export function unreadable(kind: string, cause?: unknown): Problem {
+  return new Problem(
+    'picture-unreadable',
+    `This ${kind} file is damaged and cannot be read. Open it in a picture program, save a copy and post that.`,
+    { cause },
+  );
+}
+
+/** Decoding took longer than it may. @param seconds The limit. */
+export function tooSlow(seconds: number): Problem {
+  return new Problem(
+    'picture-too-slow',
+    `Reading this picture took longer than ${seconds} seconds, so it was stopped. Post a smaller copy or a JPEG of it.`,
+  );
+}
