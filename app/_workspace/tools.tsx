@@ -13,7 +13,7 @@ import type { PictureView } from '#server/core/contract/responses.ts';
 export const TOOLS = ['look', 'outline', 'mark', 'draw', 'photo'] as const;
 export type Tool = (typeof TOOLS)[number];
 
-/** Grey round the pictures: mid is L* 55, dark L* 22, light L* 80. */
+/** Grey round the pictures: mid is L* 55, dark L* 25, light L* 85. */
 export const SURROUNDS = ['mid', 'dark', 'light'] as const;
 export type Surround = (typeof SURROUNDS)[number];
 
@@ -53,6 +53,9 @@ export interface Tools {
   /** Pins and strokes drawn over the pictures. */
   marksShown: boolean;
   setMarksShown(shown: boolean): void;
+  /** The ladder as a text table. */
+  tableShown: boolean;
+  setTableShown(shown: boolean): void;
 }
 
 const ToolsContext = createContext<Tools | null>(null);
@@ -113,6 +116,7 @@ export function ToolsProvider({ pictures, children }: { pictures: PictureView[];
   const [squint, setSquint] = useState<Squint>('off');
   const [linesShown, setLinesShown] = useState(true);
   const [marksShown, setMarksShown] = useState(true);
+  const [tableShown, setTableShown] = useState(false);
   const referenceId = shownPicture(wantedReference, pictures, 'reference');
   const paintingId = shownPicture(wantedPainting, pictures, 'painting');
 
@@ -121,7 +125,7 @@ export function ToolsProvider({ pictures, children }: { pictures: PictureView[];
       ...{ tool, setTool, planeId, setPlaneId, markId, setMarkId },
       ...{ referenceId, setReferenceId, paintingId, setPaintingId },
       ...{ arrange, setArrange, side, setSide, surround, setSurround, squint, setSquint },
-      ...{ linesShown, setLinesShown, marksShown, setMarksShown },
+      ...{ linesShown, setLinesShown, marksShown, setMarksShown, tableShown, setTableShown },
     }),
     [
       tool,
@@ -136,6 +140,7 @@ export function ToolsProvider({ pictures, children }: { pictures: PictureView[];
       squint,
       linesShown,
       marksShown,
+      tableShown,
     ],
   );
   return <ToolsContext value={tools}>{children}</ToolsContext>;

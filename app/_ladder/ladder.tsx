@@ -1,0 +1,128 @@
+'use client';
+/**
+ * The ladder under the pictures: chart or table of the painting on the easel, or what to do until there is one.
+ *
+ * In the flow: live board + measures -> [ladder] -> chart, table. Which plane is pointed at is shared with the
+ * easel through the tools.
+ */
+import type { ReactNode } from 'react';
+import { useBoardLive } from '#app/_live/board-live.tsx';
+import { Button } from '#app/_ui/button.tsx';
+import { Notice } from '#app/_ui/notice.tsx';
+import { words } from '#app/_words/en.ts';
+import { ladderWords } from '#app/_words/en-ladder.ts';
+import { useTools } from '#app/_workspace/tools.tsx';
+import type { MeasureDocument } from '#server/core/contract/measures.ts';
+import { Chart } from './chart.tsx';
+import styles from './ladder.module.css';
+import { planeIdOfColumn } from './plane-id-of-column.ts';
+import { MeasureTable } from './table.tsx';
+import { useMeasures } from './use-measures.ts';
+
+/** What there is to show of the painting on the easel: a preview goes before the server's own result. */
+function useShown(boardId: string) {
+  const live = useBoardLive();
+  const { paintingId } = useTools();
+  const number = paintingId ? live.resultNumber(paintingId) : null;
+  const fetched = useMeasures(boardId, paintingId, number, live.planes.length);
+  const preview = live.preview?.pictureId === paintingId ? (live.preview?.document ?? null) : null;
+  return {
+    document: preview ?? fetched.document,
+    previewed: preview !== null,
+    doing: (paintingId ? live.pendingOf(paintingId) : null) ?? fetched.pending,
+    trouble: preview ? null : fetched.trouble,
+    again: fetched.again,
+  };
+}
+
+export function Ladder({ boardId }: { boardId: string }) {
+  const { document, previewed, doing, trouble, again } = useShown(boardId);
+  const { tableShown, setTableShown } = useTools();
+  return (
+    <section className={styles.ladder} aria-labelledby="ladder-title">
+      <div className={styles.head}>
+        <h2 id="ladder-title" className={styles.title}>
+          {ladderWords.title}
+        </h2>
+        <p className={styles.against} role="status">
+          <Standing document={document} doing={doing} previewed={previewed} />
+        </p>
+        {document && !tableShown ? <Key document={document} /> : null}
+        {document ? (
+          <Button weight="word" onClick={() => setTableShown(!tableShown)} aria-keyshortcuts="T">
+            {tableShown ? ladderWords.chart : ladderWords.table}
+          </Button>
+        ) : null}
+      </div>
+      {trouble ? (
+        <Notice trouble sentence={trouble}>
+          <Button onClick={again}>{words.tryAgain}</Button>
+        </Notice>
+      ) : null}
+      {document ? <Shown document={document} asTable={tableShown} /> : null}
+      {document || trouble ? null : <Empty doing={doing} />}
+    </section>
+  );
+}
+
+/** What is held against what, or what is being done. */
+function Standing(shown: { document: MeasureDocument | null; doing: string | null; previewed: boolean }) {
+  if (shown.previewed) return <span className={styles.doing}>{ladderWords.preview}</span>;
+  if (shown.document && shown.doing) return <span className={styles.doing}>{shown.doing}</span>;
+  return shown.document ? ladderWords.against[shown.document.target] : null;
+}
+
+function Key({ document }: { document: MeasureDocument }) {
+  const target = ladderWords.target[document.target];
+  return (
+    <div className={styles.key} aria-hidden="true">
+      {target ? (
+        <span>
+          <i className={styles.dashed} /> {target}
+        </span>
+      ) : null}
+      <span>
+        <i /> {ladderWords.painting}
+      </span>
+    </div>
+  );
+}
+
+function Shown({ document, asTable }: { document: MeasureDocument; asTable: boolean }) {
+  const { planes } = useBoardLive();
+  const { planeId, setPlaneId } = useTools();
+  if (asTable) return <MeasureTable document={document} />;
+  const ids = document.planes.map((plane, index) => planeIdOfColumn(planes, plane.name, index));
+  return (
+    <>
+      <Chart
+        document={document}
+        chosen={planeId === null ? -1 : ids.indexOf(planeId)}
+        onChoose={(index) => setPlaneId(ids[index] ?? null)}
+      />
+      <p className={styles.units}>{ladderWords.steps}</p>
+    </>
+  );
+}
+
+function Empty({ doing }: { doing: string | null }) {
+  const live = useBoardLive();
+  const { paintingId, setTool } = useTools();
+  const { empty } = ladderWords;
+  if (!live.ready) return <Said>{empty.connecting}</Said>;
+  if (live.planes.length > 0)
+    return <Said>{paintingId ? (doing ?? empty.measuring) : empty.noPainting}</Said>;
+  if (!live.may.setup) return <Said>{empty.noPlanesLook}</Said>;
+  return (
+    <div className={styles.empty}>
+      <p>{empty.noPlanes}</p>
+      <Button weight="main" onClick={() => setTool('outline')}>
+        {empty.noPlanesDo}
+      </Button>
+    </div>
+  );
+}
+
+function Said({ children }: { children: ReactNode }) {
+  return <p className={styles.empty}>{children}</p>;
+}

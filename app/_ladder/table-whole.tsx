@@ -1,0 +1,86 @@
+'use client';
+import { ScrollRegion } from '#app/_ui/scroll-region.tsx';
+import { ladderWords } from '#app/_words/en-ladder.ts';
+import { figure, NO_FIGURE, signedFigure } from '#app/_words/figures.ts';
+/** The last two tables: how far back each plane goes compared with the target, and the picture as a whole. */
+import type { MeasureDocument, Recession } from '#server/core/contract/measures.ts';
+import type { LabColour } from '#server/core/contract/setup.ts';
+import styles from './table.module.css';
+import { withKeys } from './with-keys.ts';
+
+const RECESSION_KEYS: readonly (keyof Recession)[] = ['darks', 'spread', 'chroma', 'air'];
+
+function airText(air: LabColour | null): string {
+  return air ? `${figure(air.L, 1)}, ${signedFigure(air.a, 1)}, ${signedFigure(air.b, 1)}` : NO_FIGURE;
+}
+
+export function WholeTables({ document }: { document: MeasureDocument }) {
+  const { column, tableCaption, whole } = ladderWords;
+  const target = ladderWords.target[document.target] || null;
+  return (
+    <>
+      {target ? (
+        <ScrollRegion className={styles.scroller} label={tableCaption.recession}>
+          <table className={styles.table}>
+            <caption>{tableCaption.recession}</caption>
+            <thead>
+              <tr>
+                <th scope="col">{column.plane}</th>
+                {RECESSION_KEYS.map((key) => (
+                  <th key={key} scope="col">
+                    {column[key]}
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <tbody>
+              {withKeys(document.planes, (plane) => plane.name).map(({ key: row, item: plane, index }) => (
+                <tr key={row}>
+                  <th scope="row">
+                    {index + 1} {plane.name}
+                  </th>
+                  {RECESSION_KEYS.map((key) => (
+                    <td key={key}>{figure(plane.recession?.[key] ?? null, 2)}</td>
+                  ))}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </ScrollRegion>
+      ) : null}
+      <ScrollRegion className={styles.scroller} label={tableCaption.whole}>
+        <table className={styles.table}>
+          <caption>{tableCaption.whole}</caption>
+          <thead>
+            <tr>
+              <th scope="col">{column.measure}</th>
+              {target ? <th scope="col">{target}</th> : null}
+              <th scope="col">{ladderWords.painting}</th>
+            </tr>
+          </thead>
+          <tbody>
+            <tr>
+              <th scope="row">{whole.air}</th>
+              {target ? <td>{airText(document.air.reference)}</td> : null}
+              <td>{airText(document.air.painting)}</td>
+            </tr>
+            {target ? (
+              <>
+                <tr>
+                  <th scope="row">{whole.key}</th>
+                  <td />
+                  <td>{signedFigure(document.fit.key, 1)}</td>
+                </tr>
+                <tr>
+                  <th scope="row">{whole.span}</th>
+                  <td />
+                  <td>{figure(document.fit.span, 2)}</td>
+                </tr>
+              </>
+            ) : null}
+          </tbody>
+        </table>
+      </ScrollRegion>
+    </>
+  );
+}
