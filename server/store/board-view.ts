@@ -52,7 +52,7 @@ interface PictureRow {
   createdAt: Date;
 }
 
-function pictureView(row: PictureRow): PictureView {
+export function pictureView(row: PictureRow): PictureView {
   return {
     id: row.id,
     kind: row.kind === 'reference' ? 'reference' : 'painting',

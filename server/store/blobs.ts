@@ -1,0 +1,211 @@
+/**
+ * Files by the hash of their content: `<data>/blobs/ab/<sha256>`.
+ *
+ * In the flow: upload → imaging → [blobs] → handlers, pipeline. IO: the data folder.
+ * A blob is written beside its place, synced, renamed, and its folder synced, so that a name never stands for
+ * half a file. Whoever puts a blob holds it until the row that names it is there; nobody removes a held blob.
+ */
+import { createHash, randomBytes } from 'node:crypto';
+import { createReadStream, type ReadStream } from 'node:fs';
+import { access, mkdir, open, readdir, readFile, rename, rm } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import { Problem } from '../core/problem.ts';
+import { environment } from '../env.ts';
+import { storeProblem } from './trouble.ts';
+
+const HOLDS = Symbol.for('veilstep.blob-holds');
+const TEMPORARY = '.half-';
+
+/** Folder of uploads on their way in; emptied at every start. */
+export function incomingFolder(): string {
+  return join(environment().dataFolder, 'incoming');
+}
+
+/** @param hash SHA-256 in 64 hexadecimal digits. @throws Error for anything else: a bug. */
+export function blobPath(hash: string): string {
+  if (!/^[0-9a-f]{64}$/.test(hash)) throw new Error('A blob is named by its SHA-256.');
+  return join(blobFolder(), hash.slice(0, 2), hash);
+}
+
+/** SHA-256 of some bytes, 64 hexadecimal digits. */
+export function hashOf(bytes: Uint8Array): string {
+  return createHash('sha256').update(bytes).digest('hex');
+}
+
+/**
+ * Puts bytes, and holds them until `release`.
+ *
+ * @param hash Their `hashOf`, when a worker has worked it out already.
+ * @throws Problem `disk-full`; the half-written file is gone then.
+ */
+export async function putBlob(bytes: Uint8Array, hash = hashOf(bytes)): Promise<string> {
+  hold(hash);
+  try {
+    await writeOnce(blobPath(hash), async (beside) => {
+      const file = await open(beside, 'wx', 0o600);
+      try {
+        await file.writeFile(bytes);
+        await file.sync();
+      } finally {
+        await file.close();
+      }
+    });
+    return hash;
+  } catch (thrown) {
+    releaseBlobs([hash]);
+    throw storeProblem(thrown);
+  }
+}
+
+/** Takes a file of the data folder as a blob, and holds it until `release`. The file itself is gone afterwards. */
+export async function adoptBlob(path: string): Promise<string> {
+  const digest = createHash('sha256');
+  for await (const chunk of createReadStream(path)) digest.update(chunk as Buffer);
+  const hash = digest.digest('hex');
+  hold(hash);
+  try {
+    await writeOnce(blobPath(hash), async (beside) => {
+      await rename(path, beside);
+      await syncPath(beside);
+    });
+    await rm(path, { force: true });
+    return hash;
+  } catch (thrown) {
+    releaseBlobs([hash]);
+    throw storeProblem(thrown);
+  }
+}
+
+/** Lets go of blobs that `putBlob` or `adoptBlob` held, once for each call. */
+export function releaseBlobs(hashes: readonly string[]): void {
+  const holds = allHolds();
+  for (const hash of hashes) {
+    const count = (holds.get(hash) ?? 0) - 1;
+    if (count > 0) holds.set(hash, count);
+    else holds.delete(hash);
+  }
+}
+
+/** Whether a blob is being put by somebody and not yet named by a row. */
+export function isHeld(hash: string): boolean {
+  return allHolds().has(hash);
+}
+
+/** @throws Problem `picture-not-found` when the file is missing, as after restoring half a backup. */
+export async function readBlob(hash: string): Promise<Buffer> {
+  try {
+    return await readFile(blobPath(hash));
+  } catch (cause) {
+    throw isMissing(cause) ? blobMissing(hash, cause) : cause;
+  }
+}
+
+/** The blob as a stream. @throws Problem `picture-not-found` when the file is missing. */
+export async function openBlob(hash: string): Promise<ReadStream> {
+  const path = blobPath(hash);
+  try {
+    await access(path);
+  } catch (cause) {
+    throw blobMissing(hash, cause);
+  }
+  return createReadStream(path);
+}
+
+/** Removes one file. Ask `blob-sweep.ts` first whether a row still names it. */
+export async function removeBlob(hash: string): Promise<void> {
+  await rm(blobPath(hash), { force: true });
+}
+
+/** Hashes of all blobs that are there. */
+export async function listBlobs(): Promise<string[]> {
+  const found: string[] = [];
+  for (const folder of await listFolder(blobFolder())) {
+    const names = await listFolder(join(blobFolder(), folder));
+    found.push(...names.filter((name) => /^[0-9a-f]{64}$/.test(name)));
+  }
+  return found;
+}
+
+/** Clears what a crash left: half-written blobs and uploads on their way. For the start, before any upload. */
+export async function clearHalfWritten(): Promise<void> {
+  await rm(incomingFolder(), { recursive: true, force: true });
+  for (const folder of await listFolder(blobFolder())) {
+    for (const name of await listFolder(join(blobFolder(), folder))) {
+      if (name.startsWith(TEMPORARY)) await rm(join(blobFolder(), folder, name), { force: true });
+    }
+  }
+}
+
+function blobFolder(): string {
+  return join(environment().dataFolder, 'blobs');
+}
+
+/** @param write Makes the whole, synced file at the temporary path it is given. */
+async function writeOnce(path: string, write: (beside: string) => Promise<void>): Promise<void> {
+  if (await isThere(path)) return;
+  const folder = dirname(path);
+  await mkdir(folder, { recursive: true, mode: 0o700 });
+  const beside = join(folder, `${TEMPORARY}${randomBytes(8).toString('hex')}`);
+  try {
+    await write(beside);
+    await rename(beside, path);
+    await syncFolder(folder);
+  } finally {
+    await rm(beside, { force: true });
+  }
+}
+
+/** A folder keeps new names only once it is synced itself; Windows has no such call and needs none. */
+async function syncFolder(folder: string): Promise<void> {
+  if (process.platform !== 'win32') await syncPath(folder);
+}
+
+async function syncPath(path: string): Promise<void> {
+  const file = await open(path, 'r');
+  try {
+    await file.sync();
+  } finally {
+    await file.close();
+  }
+}
+
+async function isThere(path: string): Promise<boolean> {
+  return access(path).then(
+    () => true,
+    () => false,
+  );
+}
+
+async function listFolder(folder: string): Promise<string[]> {
+  try {
+    return await readdir(folder);
+  } catch (thrown) {
+    if (isMissing(thrown)) return [];
+    throw thrown;
+  }
+}
+
+function isMissing(thrown: unknown): boolean {
+  return thrown instanceof Error && 'code' in thrown && thrown.code === 'ENOENT';
+}
+
+function blobMissing(hash: string, cause: unknown): Problem {
+  return new Problem(
+    'picture-not-found',
+    `The file of this picture (${hash.slice(0, 12)}…) is not in the data folder. Restore it from a backup, or ` +
+      'remove the picture and post it again.',
+    { cause },
+  );
+}
+
+/** Behind a global symbol: Next bundles its own copy of this module, and both must see the same holds. */
+function allHolds(): Map<string, number> {
+  const holder = globalThis as unknown as Record<symbol, Map<string, number> | undefined>;
+  holder[HOLDS] ??= new Map();
+  return holder[HOLDS];
+}
+
+function hold(hash: string): void {
+  const holds = allHolds();
+  holds.set(hash, (holds.get(hash) ?? 0) + 1);
+}

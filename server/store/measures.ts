@@ -1,0 +1,48 @@
+/**
+ * Results of measuring, kept under the hash of everything that went in.
+ *
+ * In the flow: pipeline → [measures] → pipeline, after a restart too. IO: the database.
+ */
+
+import type { Prisma } from '../../prisma/generated/client.ts';
+import type { MeasureDocument } from '../core/contract/measures.ts';
+import { database } from './database.ts';
+
+/** Results kept for one picture: enough for undo and redo to find theirs again. */
+const KEPT_PER_PICTURE = 20;
+
+/** @param inputsHash SHA-256 of all inputs and of the formulas' version. */
+export async function findMeasure(pictureId: string, inputsHash: string): Promise<MeasureDocument | null> {
+  const row = await database().measure.findUnique({
+    where: { pictureId_inputsHash: { pictureId, inputsHash } },
+    select: { document: true },
+  });
+  // The column holds what `saveMeasure` wrote under the same formula version, and nothing else writes there.
+  return row && (row.document as unknown as MeasureDocument);
+}
+
+/** Saves a result; the oldest beyond those kept go. Does nothing when the picture went meanwhile. */
+export async function saveMeasure(
+  pictureId: string,
+  inputsHash: string,
+  formulaVersion: number,
+  document: MeasureDocument,
+): Promise<void> {
+  if ((await database().picture.count({ where: { id: pictureId } })) === 0) return;
+  const json = document as unknown as Prisma.InputJsonValue;
+  await database().measure.upsert({
+    where: { pictureId_inputsHash: { pictureId, inputsHash } },
+    create: { pictureId, inputsHash, formulaVersion, document: json },
+    update: { formulaVersion, document: json, createdAt: new Date() },
+  });
+  const surplus = await database().measure.findMany({
+    where: { pictureId },
+    orderBy: { createdAt: 'desc' },
+    skip: KEPT_PER_PICTURE,
+    select: { inputsHash: true },
+  });
+  if (surplus.length === 0) return;
+  await database().measure.deleteMany({
+    where: { pictureId, inputsHash: { in: surplus.map((row) => row.inputsHash) } },
+  });
+}
