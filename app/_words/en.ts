@@ -151,6 +151,7 @@ export const words = {
     fromLife:
       'This board has no reference. That is fine for a painting made from life; a reference can come later.',
     send: (count: number) => (count === 1 ? 'Post it' : `Post all ${count}`),
+    more: 'Add another',
     leaveOut: 'Leave out',
     noPreview: 'cannot be shown before it is posted',
     waiting: 'waits its turn',

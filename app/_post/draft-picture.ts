@@ -1,0 +1,65 @@
+/**
+ * Pictures chosen but not yet sent: what each is, and what must still be said about it.
+ *
+ * In the flow: files -> [drafts] -> queue. Pure, but for reading a file's name, type and size.
+ */
+
+import { words } from '#app/_words/en.ts';
+import { megabytes } from '#app/_words/figures.ts';
+import type { PictureFields, Rights } from '#server/core/contract/requests.ts';
+
+/** As the server's limit: 60 MB. Asked here too, so that nobody waits for a refusal. */
+export const MOST_BYTES = 60_000_000;
+
+export interface DraftPicture {
+  key: string;
+  file: File;
+  kind: PictureFields['kind'];
+  rights: Rights | null;
+  credit: string;
+  /** Id of the earlier state, or null. */
+  follows: string | null;
+}
+
+export interface DraftRules {
+  /** The board has a reference already. */
+  hasReference: boolean;
+  /** Number of the first key, so that keys stay unlike those given before. */
+  firstKey: number;
+}
+
+/** A board's first picture is most likely its reference; later ones are paintings. */
+export function draftsFrom(files: readonly File[], { hasReference, firstKey }: DraftRules): DraftPicture[] {
+  return files.map((file, index) => ({
+    key: `draft-${firstKey + index}`,
+    file,
+    kind: !hasReference && index === 0 ? 'reference' : 'painting',
+    rights: null,
+    credit: '',
+    follows: null,
+  }));
+}
+
+/** The sentence saying what is missing or wrong, or null when it can be sent. */
+export function troubleWith(draft: DraftPicture): string | null {
+  const { file } = draft;
+  if (file.size === 0) return words.post.emptyFile(file.name);
+  if (file.size > MOST_BYTES) return words.post.tooLarge(file.name, megabytes(file.size));
+  if (draft.kind === 'painting') return null;
+  if (draft.rights === null) return words.post.rightsNeeded;
+  if (draft.rights === 'free' && draft.credit.trim() === '') return words.post.creditNeeded;
+  return null;
+}
+
+/** The fields that go with the file; empty ones are left out. */
+export function fieldsOf(draft: DraftPicture): PictureFields {
+  if (draft.kind === 'painting') {
+    return { kind: 'painting', ...(draft.follows ? { follows: draft.follows } : {}) };
+  }
+  const credit = draft.credit.trim();
+  return {
+    kind: 'reference',
+    ...(draft.rights ? { rights: draft.rights } : {}),
+    ...(credit ? { credit } : {}),
+  };
+}

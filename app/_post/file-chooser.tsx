@@ -1,0 +1,49 @@
+'use client';
+/** Two ways to pictures on this device: its files, and on a phone its camera. IO: the browser's file picker. */
+import { type ChangeEvent, useRef } from 'react';
+import { Button, type ButtonWeight } from '#app/_ui/button.tsx';
+import { words } from '#app/_words/en.ts';
+import styles from './post.module.css';
+
+/** The kinds the server takes; .heic by name too, since some systems give it no type. */
+const ACCEPT =
+  'image/jpeg,image/png,image/webp,image/tiff,image/avif,image/heic,image/heif,.jpg,.jpeg,.png,.webp,.tif,.tiff,.avif,.heic,.heif';
+
+interface FileChooserProps {
+  onFiles(files: File[]): void;
+  label?: string;
+  weight?: ButtonWeight;
+}
+
+export function FileChooser({ onFiles, label = words.post.choose, weight = 'main' }: FileChooserProps) {
+  const files = useRef<HTMLInputElement>(null);
+  const camera = useRef<HTMLInputElement>(null);
+  const take = (event: ChangeEvent<HTMLInputElement>) => {
+    const chosen = [...(event.target.files ?? [])];
+    // Emptied, so that choosing the same file again is a change again.
+    event.target.value = '';
+    if (chosen.length > 0) onFiles(chosen);
+  };
+  return (
+    <span className={styles.chooser}>
+      <Button weight={weight} onClick={() => files.current?.click()}>
+        {label}
+      </Button>
+      <span className={styles.camera}>
+        <Button weight="quiet" onClick={() => camera.current?.click()}>
+          {words.post.camera}
+        </Button>
+      </span>
+      <input ref={files} hidden type="file" multiple accept={ACCEPT} aria-label={label} onChange={take} />
+      <input
+        ref={camera}
+        hidden
+        type="file"
+        accept="image/*"
+        capture="environment"
+        aria-label={words.post.camera}
+        onChange={take}
+      />
+    </span>
+  );
+}

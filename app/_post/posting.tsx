@@ -1,0 +1,92 @@
+'use client';
+/**
+ * Posting on a board: takes files from drop, picker and camera, asks what they are, sends them, tells how far.
+ *
+ * In the flow: files -> drafts -> queue -> server. Parts of the screen ask for `usePost().take(files)`.
+ */
+import { createContext, type ReactNode, useCallback, useContext, useMemo, useRef, useState } from 'react';
+import { words } from '#app/_words/en.ts';
+import type { BoardView } from '#server/core/contract/responses.ts';
+import { type DraftPicture, draftsFrom } from './draft-picture.ts';
+import { pictureName } from './picture-names.ts';
+import styles from './post.module.css';
+import { PostDialog } from './post-dialog.tsx';
+import { useDrop } from './use-drop.ts';
+import { type PostingQueue, usePosting } from './use-posting.ts';
+
+interface Post {
+  /** False for those who only look on. */
+  allowed: boolean;
+  take(files: File[]): void;
+  queue: PostingQueue;
+}
+
+const PostContext = createContext<Post | null>(null);
+
+/** @throws Error outside `PostingProvider`: a bug. */
+export function usePost(): Post {
+  const post = useContext(PostContext);
+  if (!post) throw new Error('usePost is used outside PostingProvider.');
+  return post;
+}
+
+interface PostingProviderProps {
+  board: BoardView;
+  allowed: boolean;
+  /** After each picture that was taken in. */
+  onPosted(pictureId: string, kind: DraftPicture['kind']): void;
+  children: ReactNode;
+}
+
+/** A new state follows the person's own paintings; a teacher or host may post for anybody. */
+function earlierStates(board: BoardView) {
+  const guide = board.role !== 'painter' && board.role !== 'peer';
+  return board.pictures
+    .filter(({ kind, painter }) => kind === 'painting' && (guide || painter.id === board.me.id))
+    .map((picture) => ({ id: picture.id, name: pictureName(picture, board.pictures) }))
+    .reverse();
+}
+
+export function PostingProvider({ board, allowed, onPosted, children }: PostingProviderProps) {
+  const [drafts, setDrafts] = useState<DraftPicture[]>([]);
+  const keys = useRef(0);
+  const queue = usePosting(
+    board.id,
+    useCallback((id, draft) => onPosted(id, draft.kind), [onPosted]),
+  );
+  const { pictures } = board;
+  const take = useCallback(
+    (files: File[]) => {
+      const firstKey = keys.current;
+      keys.current += files.length;
+      setDrafts((before) => {
+        const hasReference = [...pictures, ...before].some(({ kind }) => kind === 'reference');
+        return [...before, ...draftsFrom(files, { hasReference, firstKey })];
+      });
+    },
+    [pictures],
+  );
+  const over = useDrop(allowed, take);
+  const post = useMemo<Post>(() => ({ allowed, take, queue }), [allowed, take, queue]);
+  return (
+    <PostContext value={post}>
+      {children}
+      {over ? (
+        <div className={styles.frame}>
+          <span>{words.post.dropHere}</span>
+        </div>
+      ) : null}
+      <PostDialog
+        drafts={drafts}
+        pictures={pictures}
+        earlier={earlierStates(board)}
+        onDrafts={setDrafts}
+        onMoreFiles={take}
+        onSend={(ready) => {
+          queue.add(ready);
+          setDrafts([]);
+        }}
+      />
+    </PostContext>
+  );
+}
