@@ -1,0 +1,25 @@
+/**
+ * Linear Bradford chromatic adaptation between two whites. Pure.
+ *
+ * Source: Lam, K. M. (1985); linear form and matrix as in ICC.1:2022, annex E.
+ */
+import { apply3, diagonal3, invert3, type Matrix3, multiply3, type Triple } from '../geometry/matrix3.ts';
+
+const BRADFORD: Matrix3 = [
+  [0.8951, 0.2664, -0.1614],
+  [-0.7502, 1.7135, 0.0367],
+  [0.0389, -0.0685, 1.0296],
+];
+
+/** Matrix that takes XYZ under white `from` to the corresponding XYZ under white `to` (both Y = 1). */
+export function bradfordMatrix(from: Triple, to: Triple): Matrix3 {
+  const source = apply3(BRADFORD, from);
+  const target = apply3(BRADFORD, to);
+  const gain = diagonal3([target[0] / source[0], target[1] / source[1], target[2] / source[2]]);
+  return multiply3(invert3(BRADFORD), multiply3(gain, BRADFORD));
+}
+
+/** Corresponding colour of one XYZ. */
+export function adaptBradford(xyz: Triple, from: Triple, to: Triple): Triple {
+  return apply3(bradfordMatrix(from, to), xyz);
+}
