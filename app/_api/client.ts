@@ -16,6 +16,7 @@ import type {
   Pending,
   PersonView,
 } from '#server/core/contract/responses.ts';
+import type { InviteRole } from '#server/core/contract/roles.ts';
 
 /** What the server refused, or that it did not answer; `message` is a sentence for the person. */
 export class Refused extends Error {
@@ -105,6 +106,28 @@ export function fetchMeasures(
 
 export function createInvite(boardId: string, request: InviteRequest): Promise<InviteView> {
   return call(`${board(boardId)}/invites`, withBody('POST', request));
+}
+
+/** An invitation in force; its link was shown once, when it was made. */
+export interface OpenInvite {
+  id: string;
+  role: InviteRole;
+  createdAt: string;
+  expiresAt: string;
+}
+
+export function fetchInvites(boardId: string, signal: AbortSignal): Promise<OpenInvite[]> {
+  return call(`${board(boardId)}/invites`, { signal });
+}
+
+/** Takes an invitation back. @param id Its id from the list. */
+export function revokeInvite(boardId: string, id: string): Promise<unknown> {
+  return call(`${board(boardId)}/invites/${encodeURIComponent(id)}`, { method: 'DELETE' });
+}
+
+/** Ends a person's access; also one's own. */
+export function removeMember(boardId: string, personId: string): Promise<unknown> {
+  return call(`${board(boardId)}/members/${encodeURIComponent(personId)}`, { method: 'DELETE' });
 }
 
 /** Where the bytes of a picture lie. @param size Long side in pixels of the rendition. */

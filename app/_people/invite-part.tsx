@@ -1,0 +1,101 @@
+'use client';
+/** Makes an invitation: as what, for how long, and the link to send. IO: HTTP, the clipboard. */
+import { useEffect, useRef, useState } from 'react';
+import { createInvite, sentenceOf } from '#app/_api/client.ts';
+import { Button } from '#app/_ui/button.tsx';
+import { copyText } from '#app/_ui/copy-text.ts';
+import { ChoiceField } from '#app/_ui/field.tsx';
+import { Notice } from '#app/_ui/notice.tsx';
+import { words } from '#app/_words/en.ts';
+import type { InviteView } from '#server/core/contract/responses.ts';
+import { INVITE_ROLES, type InviteRole } from '#server/core/contract/roles.ts';
+import styles from './people.module.css';
+
+const HOURS = Object.keys(words.people.hours).map(Number);
+const A_WEEK = 168;
+
+export function InvitePart({ boardId, onMade }: { boardId: string; onMade(): void }) {
+  const [role, setRole] = useState<InviteRole>('painter');
+  const [hours, setHours] = useState(A_WEEK);
+  const [made, setMade] = useState<InviteView | null>(null);
+  const [busy, setBusy] = useState(false);
+  const [trouble, setTrouble] = useState<string | null>(null);
+  const make = async () => {
+    setBusy(true);
+    setTrouble(null);
+    try {
+      setMade(await createInvite(boardId, { role, hours }));
+      onMade();
+    } catch (thrown) {
+      setTrouble(sentenceOf(thrown));
+    } finally {
+      setBusy(false);
+    }
+  };
+  return (
+    <section className={styles.part}>
+      <h3>{words.people.inviteTitle}</h3>
+      <fieldset className={styles.roles}>
+        <legend>{words.people.roleLabel}</legend>
+        {INVITE_ROLES.map((name) => (
+          <label key={name} className={styles.role}>
+            <input type="radio" name="role" checked={role === name} onChange={() => setRole(name)} />
+            <span>
+              <b>{words.people.inviteRole[name].name}</b>: {words.people.inviteRole[name].may}
+            </span>
+          </label>
+        ))}
+      </fieldset>
+      <ChoiceField
+        label={words.people.hoursLabel}
+        value={hours}
+        onChange={(event) => setHours(Number(event.target.value))}
+      >
+        {HOURS.map((count) => (
+          <option key={count} value={count}>
+            {words.people.hours[count]}
+          </option>
+        ))}
+      </ChoiceField>
+      <div className={styles.acts}>
+        <Button weight="main" busy={busy} busyWord={words.people.makingLink} onClick={make}>
+          {words.people.makeLink}
+        </Button>
+      </div>
+      {trouble ? <Notice trouble sentence={trouble} /> : null}
+      {made ? <MadeLink key={made.token} url={made.url} /> : null}
+    </section>
+  );
+}
+
+function MadeLink({ url }: { url: string }) {
+  const field = useRef<HTMLInputElement>(null);
+  const [copied, setCopied] = useState<boolean | null>(null);
+  useEffect(() => field.current?.select(), []);
+  const copy = async () => {
+    const worked = await copyText(url);
+    setCopied(worked);
+    if (!worked) field.current?.select();
+  };
+  const said =
+    copied === null ? words.people.linkHint : copied ? words.people.copied : words.people.copyFailed;
+  return (
+    <div className={styles.made}>
+      <label htmlFor="invite-link">{words.people.linkLabel}</label>
+      <input
+        id="invite-link"
+        ref={field}
+        className={styles.link}
+        readOnly
+        value={url}
+        onFocus={(event) => event.target.select()}
+      />
+      <div className={styles.acts}>
+        <Button onClick={copy}>{words.people.copy}</Button>
+        <span role="status" className={styles.quiet}>
+          {said}
+        </span>
+      </div>
+    </div>
+  );
+}

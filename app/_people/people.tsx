@@ -1,0 +1,63 @@
+'use client';
+/** The monograms in the header, and behind them the sheet with everybody, invitations and how to invite. */
+import { useState } from 'react';
+import type { PersonHere } from '#app/_live/board-live-types.ts';
+import { Button } from '#app/_ui/button.tsx';
+import { Dialog } from '#app/_ui/dialog.tsx';
+import { words } from '#app/_words/en.ts';
+import type { BoardView, MemberView } from '#server/core/contract/responses.ts';
+import { InvitePart } from './invite-part.tsx';
+import { Face, Members } from './members.tsx';
+import { OpenInvites } from './open-invites.tsx';
+import styles from './people.module.css';
+import { mayInvite } from './roles-on-board.ts';
+
+/** Faces shown in the header; the sheet has everybody. */
+const MOST_FACES = 5;
+
+interface PeopleProps {
+  board: BoardView;
+  here: readonly PersonHere[];
+  onChanged(): void;
+}
+
+/** Those who are here first. A host looking in is no member, but stands among the faces while here. */
+function facesOf(board: BoardView, here: readonly PersonHere[]): { person: MemberView; here: boolean }[] {
+  const members = board.members.map((person) => ({ person, here: here.some(({ id }) => id === person.id) }));
+  const guests = here
+    .filter(({ id }) => !board.members.some((member) => member.id === id))
+    .map(({ id, name }) => ({ person: { id, name, role: 'host' as const }, here: true }));
+  return [...members, ...guests].sort((one, two) => Number(two.here) - Number(one.here));
+}
+
+export function People({ board, here, onChanged }: PeopleProps) {
+  const [open, setOpen] = useState(false);
+  const [round, setRound] = useState(0);
+  const invites = mayInvite(board.role);
+  return (
+    <>
+      <button type="button" className={styles.faces} onClick={() => setOpen(true)} aria-haspopup="dialog">
+        <span className="unseen">{words.people.title}</span>
+        {facesOf(board, here)
+          .slice(0, MOST_FACES)
+          .map((face) => (
+            <Face key={face.person.id} person={face.person} here={face.here} />
+          ))}
+      </button>
+      {invites ? (
+        <Button weight="quiet" onClick={() => setOpen(true)}>
+          {words.people.invite}
+        </Button>
+      ) : null}
+      <Dialog open={open} onClose={() => setOpen(false)} title={words.people.title}>
+        <Members board={board} here={here} onChanged={onChanged} />
+        {invites ? (
+          <>
+            <InvitePart boardId={board.id} onMade={() => setRound((before) => before + 1)} />
+            <OpenInvites boardId={board.id} round={round} />
+          </>
+        ) : null}
+      </Dialog>
+    </>
+  );
+}

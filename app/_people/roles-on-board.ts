@@ -1,0 +1,17 @@
+/** What a role may do on a board, so that only what will be accepted is offered. The server decides again. Pure. */
+import type { BoardRole } from '#server/core/contract/roles.ts';
+
+/** Rename, delete, end people's access. */
+export function runsBoard(role: BoardRole): boolean {
+  return role === 'host' || role === 'owner';
+}
+
+/** Invite, and take invitations back. */
+export function mayInvite(role: BoardRole): boolean {
+  return runsBoard(role) || role === 'teacher';
+}
+
+/** Post pictures. */
+export function mayPost(role: BoardRole): boolean {
+  return role !== 'viewer' && role !== 'peer';
+}
