@@ -109,15 +109,16 @@ export async function readJson<Shape>(
 const MOST_JSON_BYTES = 64 * 1024;
 
 async function readLimited(request: Request): Promise<string> {
+  const reader = request.body?.getReader();
   const decoder = new TextDecoder();
   let text = '';
   let sizeBytes = 0;
-  for await (const chunk of request.body ?? []) {
-    sizeBytes += chunk.byteLength;
+  for (let part = await reader?.read(); part?.value; part = await reader?.read()) {
+    sizeBytes += part.value.byteLength;
     if (sizeBytes > MOST_JSON_BYTES) {
       throw new Problem('body-too-large', `The body is longer than ${MOST_JSON_BYTES} bytes. Send less.`);
     }
-    text += decoder.decode(chunk, { stream: true });
+    text += decoder.decode(part.value, { stream: true });
   }
   return text + decoder.decode();
 }

@@ -57,6 +57,15 @@ export async function readRoom(boardId: string, room: string): Promise<RoomHisto
   };
 }
 
+/** Who painted the picture of a `painting/<pictureId>` room; null when the board has no such painting. */
+export async function painterOf(boardId: string, pictureId: string): Promise<string | null> {
+  const picture = await database().picture.findFirst({
+    where: { id: pictureId, boardId, kind: 'painting' },
+    select: { painterId: true },
+  });
+  return picture?.painterId ?? null;
+}
+
 /** Id of the newest update of the room, 0 when there is none. */
 export async function lastUpdateId(boardId: string, room: string): Promise<bigint> {
   const newest = await database().liveUpdate.aggregate({ where: { boardId, room }, _max: { id: true } });

@@ -1,0 +1,106 @@
+/**
+ * What `npm start`, `npm test` and the others do first: install, generate the database client, build the
+ * pages. Does nothing when nothing changed: each step is stamped, after it succeeded, with a hash of
+ * everything that went into it.
+ *
+ * In the flow: npm's pre-scripts -> [prepare]. Needs only Node.js, for nothing is installed yet when it runs.
+ * IO: the project folder, npm, on Debian apt for the browser of the tests.
+ */
+import { existsSync } from 'node:fs';
+import { ensureChromium } from './chromium.mjs';
+import { hashOf } from './inputs.mjs';
+import { installedAsLocked } from './installed.mjs';
+import { runNode, runNpm } from './run.mjs';
+import { isStamped, stamp, unstamp } from './stamps.mjs';
+
+/** Which steps each mode needs; `cli` keeps standard output free for the command that follows. */
+const MODES = {
+  start: ['install', 'generate', 'build'],
+  test: ['install', 'generate', 'build-for-tests', 'chromium'],
+  bench: ['install', 'generate', 'build-for-tests', 'chromium'],
+  check: ['install', 'generate', 'page-types'],
+  dev: ['install', 'generate'],
+  cli: ['install', 'generate'],
+};
+
+/**
+ * `made` must exist for a stamp to count, so that removing it by hand brings it back; `done` tells that the
+ * step was done by hand already.
+ */
+const STEPS = {
+  install: {
+    saying: 'Installing the packages (the first time takes a minute or two) …',
+    inputs: ['package-lock.json'],
+    alsoHash: [process.platform, process.arch],
+    done: installedAsLocked,
+    made: 'node_modules/.package-lock.json',
+    run: () => runNpm(['ci', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error']),
+  },
+  generate: {
+    saying: 'Preparing the database client …',
+    inputs: ['prisma/schema.prisma', 'package-lock.json'],
+    made: 'prisma/generated/client.ts',
+    // Prisma would download an engine that generating does not use; any program that exists satisfies it.
+    run: () =>
+      runNode(['node_modules/prisma/build/index.js', 'generate', '--no-hints'], {
+        PRISMA_SCHEMA_ENGINE_BINARY: process.execPath,
+        PRISMA_HIDE_UPDATE_MESSAGE: '1',
+        CHECKPOINT_DISABLE: '1',
+      }),
+  },
+  build: buildStep('.next'),
+  'build-for-tests': buildStep('.next-test'),
+  'page-types': {
+    saying: 'Writing the types of the pages …',
+    inputs: ['app', 'next.config.mjs', 'package-lock.json'],
+    made: 'next-env.d.ts',
+    run: () => runNode(['node_modules/next/dist/bin/next', 'typegen'], { NEXT_TELEMETRY_DISABLED: '1' }),
+  },
+};
+
+/** Builds into a folder of its own, so that a test run never disturbs a running server. */
+function buildStep(folder) {
+  return {
+    saying: 'Building the pages …',
+    inputs: [
+      'app',
+      'server',
+      'prisma/schema.prisma',
+      'next.config.mjs',
+      'tsconfig.json',
+      'package-lock.json',
+    ],
+    made: `${folder}/BUILD_ID`,
+    run: () =>
+      runNode(['node_modules/next/dist/bin/next', 'build'], {
+        NODE_ENV: 'production',
+        NEXT_TELEMETRY_DISABLED: '1',
+        VEILSTEP_BUILD: folder,
+      }),
+  };
+}
+
+function perform(name) {
+  if (name === 'chromium') return ensureChromium();
+  const step = STEPS[name];
+  const hash = hashOf(step.inputs, step.alsoHash);
+  if (existsSync(step.made) && isStamped(name, hash)) return;
+  if (step.done?.()) return stamp(name, hash);
+  process.stderr.write(`${step.saying}\n`);
+  unstamp(name);
+  step.run();
+  if (!existsSync(step.made)) throw new Error(`${step.made} is not there after it was made.`);
+  stamp(name, hash);
+}
+
+const mode = process.argv[2] ?? 'start';
+if (!MODES[mode]) {
+  process.stderr.write(`prepare.mjs knows ${Object.keys(MODES).join(', ')}; it was asked for ${mode}.\n`);
+  process.exit(1);
+}
+try {
+  for (const name of MODES[mode]) perform(name);
+} catch (thrown) {
+  process.stderr.write(`Preparing failed: ${thrown.message}\n`);
+  process.exit(1);
+}
