@@ -160,12 +160,7 @@ export class Guard {
         this.#clients.set(client, personId);
       }
     }
-    if (this.#kind !== 'marks') return;
-    const marks = this.#shadow.getMap('marks');
-    for (const [type, ids] of tried.transaction.changed) {
-      if (Object.is(type, marks))
-        for (const id of ids) if (id !== null) this.#authors.note(id, marks.get(id));
-    }
+    if (this.#kind === 'marks') this.#authors.follow(this.#shadow, tried.transaction);
   }
 
   #mend(): void {

@@ -19,6 +19,15 @@ export class MarkAuthors {
     for (const [id, entry] of marks) this.note(id, entry);
   }
 
+  /** Takes down what a transaction put in or took away. */
+  follow(doc: Y.Doc, transaction: Y.Transaction): void {
+    const marks = doc.getMap('marks');
+    for (const [type, ids] of transaction.changed) {
+      if (!Object.is(type, marks)) continue;
+      for (const id of ids) if (id !== null) this.note(id, marks.get(id));
+    }
+  }
+
   /** Takes down one entry as it is now; undefined = it is gone. */
   note(id: string, entry: unknown): void {
     const author = entry instanceof Y.Map ? entry.get('author') : undefined;

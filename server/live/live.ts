@@ -1,0 +1,122 @@
+/**
+ * The live part of the server: one object for the main process.
+ *
+ * In the flow: main → [live] → doorway, rooms, appends. Never imported from `app/`: Next would get a second
+ * set of rooms. IO: sockets and the store.
+ */
+import type { IncomingMessage } from 'node:http';
+import type { Duplex } from 'node:stream';
+import type * as Y from 'yjs';
+import type { LiveResult, RoomName } from '../core/live/layout.ts';
+import { writeResult } from '../core/live/painting.ts';
+import { eraseBoardRooms, eraseRoom } from '../store/live-updates.ts';
+import { Appends } from './appends.ts';
+import { announceFrame, presenceFrame } from './frames.ts';
+import type { Room } from './room.ts';
+import { Rooms } from './rooms.ts';
+import { REFUSALS } from './sentences.ts';
+import { Doorway } from './upgrade.ts';
+
+/** Browsers come back when they heard nothing for 30 s, and pings do not count. */
+const SIGN_OF_LIFE_MS = 15_000;
+
+export interface LiveOptions {
+  /** A person's change was stored and passed on. Not called for the server's own results. */
+  onRoomChanged(boardId: string, room: RoomName): void;
+  /** Something that nobody waits for went wrong; written to the log. */
+  onTrouble?(thrown: unknown): void;
+}
+
+export interface Live {
+  /** For `/live/…` only; the other upgrades are Next's. */
+  handleUpgrade(request: IncomingMessage, socket: Duplex, head: Buffer): void;
+  /** Tells a painting's room of its newest result. */
+  setResult(boardId: string, pictureId: string, result: LiveResult): Promise<void>;
+  /** Closes every socket of these people on a board: their access ended. */
+  closePeople(boardId: string, personIds: string[]): Promise<void>;
+  /** A board went: closes its sockets and erases all that was live on it. */
+  closeBoard(boardId: string): Promise<void>;
+  /** A picture went: closes its room and erases that room's history. */
+  closePicture(boardId: string, pictureId: string): Promise<void>;
+  /** Tells every browser on the board that pictures or people changed. */
+  announce(boardId: string): Promise<void>;
+  /** Makes an edit of the server's own; stored first, like any other. @throws when it does not fit the layout. */
+  writeAsServer(boardId: string, room: RoomName, edit: (doc: Y.Doc) => void): Promise<void>;
+  /** Reads a room's document as it is stored; the reader must not keep it. */
+  read<T>(boardId: string, room: RoomName, reader: (doc: Y.Doc) => T): Promise<Awaited<T>>;
+  /** Sends everybody away, waits until all is stored, compacts. Afterwards nobody comes in. */
+  flush(): Promise<void>;
+  /** Whether what people write reaches the store: the last write succeeded and none is stuck. */
+  healthy(): Promise<boolean>;
+}
+
+/** Makes the live part. Call `flush` before the database closes. */
+export function createLive({ onRoomChanged, onTrouble = () => {} }: LiveOptions): Live {
+  const appends = new Appends();
+  const rooms = new Rooms(appends, (room) => onRoomChanged(room.boardId, room.name), onTrouble);
+  const doorway = new Doorway(rooms, onTrouble);
+  const stopSigns = signsOfLife(rooms);
+
+  const write = (boardId: string, name: RoomName, edit: (doc: Y.Doc) => void) =>
+    rooms.use(boardId, name, (room) => room.write(edit));
+
+  return {
+    handleUpgrade: (request, socket, head) => doorway.handleUpgrade(request, socket, head),
+    setResult: (boardId, pictureId, result) =>
+      write(boardId, `painting/${pictureId}`, (doc) => writeResult(doc, result)),
+    async writeAsServer(boardId, name, edit) {
+      await write(boardId, name, edit);
+      onRoomChanged(boardId, name);
+    },
+    read: (boardId, name, reader) => rooms.use(boardId, name, (room) => room.read(reader)),
+    async closePeople(boardId, personIds) {
+      const ended = new Set(personIds);
+      for (const room of await rooms.present(boardId)) {
+        for (const connection of [...room.connections]) {
+          if (ended.has(connection.person.id)) connection.close(REFUSALS.accessEnded());
+        }
+      }
+    },
+    async closeBoard(boardId) {
+      await endRooms(rooms, appends, boardId, () => true);
+      await eraseBoardRooms(boardId);
+    },
+    async closePicture(boardId, pictureId) {
+      await endRooms(rooms, appends, boardId, (room) => room.name === `painting/${pictureId}`);
+      await eraseRoom(boardId, `painting/${pictureId}`);
+    },
+    async announce(boardId) {
+      for (const room of await rooms.present(boardId)) if (room.name === 'setup') room.tell(announceFrame());
+    },
+    async flush() {
+      doorway.close();
+      stopSigns();
+      for (const room of await rooms.present()) room.closeAll(REFUSALS.stopping());
+      await appends.settled();
+      await rooms.putAway();
+    },
+    healthy: async () => appends.healthy(performance.now()),
+  };
+}
+
+async function endRooms(
+  rooms: Rooms,
+  appends: Appends,
+  boardId: string,
+  which: (room: Room) => boolean,
+): Promise<void> {
+  const ended = (await rooms.present(boardId)).filter(which);
+  for (const room of ended) room.closeAll(REFUSALS.noSuchRoom());
+  await appends.settled();
+  for (const room of ended) rooms.forget(room);
+}
+
+function signsOfLife(rooms: Rooms): () => void {
+  const sign = presenceFrame([]);
+  const timer = setInterval(async () => {
+    for (const room of await rooms.present()) for (const each of [...room.connections]) each.ping(sign);
+    await rooms.compactLong();
+  }, SIGN_OF_LIFE_MS);
+  timer.unref();
+  return () => clearInterval(timer);
+}

@@ -1,0 +1,126 @@
+/**
+ * Who is in a room: awareness states bound to the session that wrote them.
+ *
+ * In the flow: message → [presence desk] → others, gathered for a few milliseconds. Each connection has one
+ * awareness client id; states for other ids are dropped silently, for honest browsers echo what they hear.
+ * Clocks are the server's own, so that a person who comes back under an old id is seen again.
+ */
+import * as decoding from 'lib0/decoding';
+import { z } from 'zod';
+import { Presence } from '../core/live/layout.ts';
+import type { Connection } from './connection.ts';
+import { type PresenceEntry, presenceFrame } from './frames.ts';
+
+/** Pointers move often; what comes within this time goes out as one frame. */
+const GATHER_MS = 30;
+const STATE_CHARACTERS = 4000;
+const ENTRIES = 2000;
+const KEPT_CLOCKS = 10_000;
+
+const State = z.looseObject({ pointer: Presence.shape.pointer, hold: Presence.shape.hold });
+
+interface Present {
+  connection: Connection;
+  state: string;
+}
+
+export class PresenceDesk {
+  readonly #present = new Map<number, Present>();
+  readonly #clocks = new Map<number, number>();
+  readonly #changed = new Set<number>();
+  readonly #connections: ReadonlySet<Connection>;
+  #timer: NodeJS.Timeout | null = null;
+
+  constructor(connections: ReadonlySet<Connection>) {
+    this.#connections = connections;
+  }
+
+  /** Takes in an awareness update. @throws Error when the bytes are not one. */
+  hear(connection: Connection, bytes: Uint8Array): void {
+    const decoder = decoding.createDecoder(bytes);
+    const count = decoding.readVarUint(decoder);
+    if (count > ENTRIES) throw new Error('An awareness update names more people than a room holds.');
+    for (let index = 0; index < count; index++) {
+      const clientId = decoding.readVarUint(decoder);
+      decoding.readVarUint(decoder); // the browser's clock; the server has its own
+      const text = decoding.readVarString(decoder);
+      if (this.#mayWrite(connection, clientId)) this.#write(connection, clientId, text);
+    }
+  }
+
+  /** Everybody's state but one's own, as for somebody who just came. */
+  stateFor(connection: Connection): Uint8Array {
+    return presenceFrame(this.#entries([...this.#present.keys()], connection.clientId));
+  }
+
+  /** Takes a person away when their socket is gone. */
+  leave(connection: Connection): void {
+    const { clientId } = connection;
+    if (clientId === null || this.#present.get(clientId)?.connection !== connection) return;
+    this.#present.delete(clientId);
+    this.#touch(clientId);
+  }
+
+  close(): void {
+    if (this.#timer) clearTimeout(this.#timer);
+  }
+
+  /** The first id a connection names is its own, unless somebody else has it. */
+  #mayWrite(connection: Connection, clientId: number): boolean {
+    if (connection.clientId !== null) return connection.clientId === clientId;
+    const holder = this.#present.get(clientId)?.connection;
+    // The same person's old socket may not be known to be dead yet.
+    if (holder && holder.person.id !== connection.person.id) return false;
+    connection.clientId = clientId;
+    return true;
+  }
+
+  #write(connection: Connection, clientId: number, text: string): void {
+    if (text.length > STATE_CHARACTERS) return;
+    const raw: unknown = JSON.parse(text);
+    if (raw === null) {
+      if (this.#present.delete(clientId)) this.#touch(clientId);
+      return;
+    }
+    const parsed = State.safeParse(raw);
+    if (!parsed.success) return;
+    const state = JSON.stringify({ ...parsed.data, person: connection.person });
+    this.#present.set(clientId, { connection, state });
+    this.#touch(clientId);
+  }
+
+  #touch(clientId: number): void {
+    if (this.#clocks.size > KEPT_CLOCKS) this.#forgetAbsent();
+    this.#clocks.set(clientId, (this.#clocks.get(clientId) ?? 0) + 1);
+    this.#changed.add(clientId);
+    this.#timer ??= setTimeout(() => this.#tell(), GATHER_MS);
+  }
+
+  #forgetAbsent(): void {
+    for (const clientId of this.#clocks.keys()) {
+      if (!this.#present.has(clientId) && !this.#changed.has(clientId)) this.#clocks.delete(clientId);
+    }
+  }
+
+  #tell(): void {
+    this.#timer = null;
+    const changed = [...this.#changed];
+    this.#changed.clear();
+    const all = presenceFrame(this.#entries(changed, null));
+    for (const connection of this.#connections) {
+      const own = connection.clientId !== null && changed.includes(connection.clientId);
+      if (own && changed.length === 1) continue;
+      connection.sendIfKeepingUp(own ? presenceFrame(this.#entries(changed, connection.clientId)) : all);
+    }
+  }
+
+  #entries(clientIds: number[], without: number | null): PresenceEntry[] {
+    return clientIds
+      .filter((clientId) => clientId !== without)
+      .map((clientId) => ({
+        clientId,
+        clock: this.#clocks.get(clientId) ?? 1,
+        state: this.#present.get(clientId)?.state ?? null,
+      }));
+  }
+}

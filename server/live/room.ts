@@ -1,0 +1,203 @@
+/**
+ * One room: its document, its guard, the people in it.
+ *
+ * In the flow: connection → guard → append (awaited) → document → others. The document holds only what is
+ * stored, so nobody is ever shown what a crash could take back. IO: the store, through `appends`.
+ */
+import * as Y from 'yjs';
+import { documentFrom } from '../core/live/document.ts';
+import type { RoomName } from '../core/live/layout.ts';
+import type { Refusal } from '../core/live/wire.ts';
+import { lastUpdateId, readRoom, replaceBySnapshot } from '../store/live-updates.ts';
+import { isDiskFull } from '../store/trouble.ts';
+import type { Appends } from './appends.ts';
+import type { Connection } from './connection.ts';
+import { answerFrame, askFrame, epochFrame, updateFrame } from './frames.ts';
+import { Guard } from './guard.ts';
+import { PresenceDesk } from './presence-desk.ts';
+import { REFUSALS } from './sentences.ts';
+
+/** What a room needs from around it. */
+export interface RoomSurroundings {
+  appends: Appends;
+  /** Called after people's changes were stored and passed on. */
+  changed(room: Room): void;
+  /** Called when the last person left. */
+  emptied(room: Room): void;
+}
+
+/** An accepted update on its way to the store; `sender` is null for the server's own. */
+interface OnItsWay {
+  update: Uint8Array;
+  sender: Connection | null;
+}
+
+export class Room {
+  readonly boardId: string;
+  readonly name: RoomName;
+  readonly epoch: number;
+  readonly connections = new Set<Connection>();
+  readonly presence = new PresenceDesk(this.connections);
+  readonly #doc: Y.Doc;
+  readonly #guard: Guard;
+  readonly #around: RoomSurroundings;
+  readonly #onTheWay = new Set<OnItsWay>();
+  /** Updates that lie beside the snapshot in the store. */
+  #loose: number;
+  #held = 0;
+  #gone = false;
+
+  private constructor(
+    place: { boardId: string; name: RoomName },
+    history: { epoch: number; loose: number; updates: Uint8Array[] },
+    around: RoomSurroundings,
+  ) {
+    this.boardId = place.boardId;
+    this.name = place.name;
+    this.epoch = history.epoch;
+    this.#loose = history.loose;
+    this.#around = around;
+    this.#doc = documentFrom(place.name, history.updates);
+    this.#guard = new Guard(place.name, () => this.#accepted());
+  }
+
+  /** Loads a room from the store. @throws what the store throws. */
+  static async open(boardId: string, name: RoomName, around: RoomSurroundings): Promise<Room> {
+    return new Room({ boardId, name }, await readRoom(boardId, name), around);
+  }
+
+  get loose(): number {
+    return this.#loose;
+  }
+
+  /** Whether everything accepted is stored and nobody is here or coming. */
+  get idle(): boolean {
+    return this.connections.size === 0 && this.#onTheWay.size === 0 && this.#held === 0;
+  }
+
+  /** Whether the room has left memory; it must not be used any more. */
+  get gone(): boolean {
+    return this.#gone;
+  }
+
+  /** Keeps the room in memory until the returned function is called. */
+  hold(): () => void {
+    this.#held++;
+    return () => {
+      this.#held--;
+      if (this.idle) this.#around.emptied(this);
+    };
+  }
+
+  join(connection: Connection): void {
+    this.connections.add(connection);
+    connection.send(epochFrame(this.epoch));
+    connection.send(askFrame(this.#doc));
+    connection.send(this.presence.stateFor(connection));
+  }
+
+  leave(connection: Connection): void {
+    this.connections.delete(connection);
+    this.presence.leave(connection);
+    if (this.connections.size === 0) this.#around.emptied(this);
+  }
+
+  /** What a browser lacks. @throws Error when the state vector is not one. */
+  answer(stateVector: Uint8Array): Uint8Array {
+    return answerFrame(this.#doc, stateVector);
+  }
+
+  /** Reads from the document as it is stored. */
+  read<T>(reader: (doc: Y.Doc) => T): T {
+    return reader(this.#doc);
+  }
+
+  /** Takes an update of a person: refused, or stored and then passed on. */
+  take(sender: Connection, bytes: Uint8Array): void {
+    const verdict = this.#guard.judge(bytes, sender.writer);
+    if (verdict.refused) sender.close(verdict.refused);
+    else if (verdict.update) this.#store({ update: verdict.update, sender });
+  }
+
+  /** Makes an edit of the server's own. Resolves once it is stored and passed on. @throws when it cannot be stored. */
+  async write(change: (doc: Y.Doc) => void): Promise<void> {
+    const update = this.#guard.editAsServer(change);
+    if (!update) return;
+    await new Promise<void>((stored, failed) => this.#store({ update, sender: null }, stored, failed));
+  }
+
+  /** Tells everybody here; for what is not part of the document. */
+  tell(frame: Uint8Array): void {
+    for (const connection of this.connections) connection.send(frame);
+  }
+
+  closeAll(refusal: Refusal): void {
+    for (const connection of [...this.connections]) connection.close(refusal);
+  }
+
+  /**
+   * Puts one garbage-collected document in the place of the log. Deleted text is gone from the store then.
+   *
+   * Does nothing while an update is on its way: the snapshot would miss it.
+   */
+  async compact(): Promise<void> {
+    if (this.#onTheWay.size > 0) return;
+    const snapshot = Y.encodeStateAsUpdate(this.#doc);
+    const loose = this.#loose;
+    const throughId = await lastUpdateId(this.boardId, this.name);
+    if (this.#loose !== loose || this.#onTheWay.size > 0) return;
+    await replaceBySnapshot(this.boardId, this.name, throughId, snapshot);
+    this.#loose -= loose;
+  }
+
+  destroy(): void {
+    this.#gone = true;
+    this.presence.close();
+    this.#doc.destroy();
+  }
+
+  #store(item: OnItsWay, stored = () => {}, failed: (thrown: unknown) => void = () => {}): void {
+    this.#onTheWay.add(item);
+    this.#around.appends.append(
+      { boardId: this.boardId, room: this.name, bytes: item.update },
+      () => {
+        this.#passOn(item);
+        stored();
+      },
+      (thrown) => {
+        this.#notStored(item, thrown);
+        failed(thrown);
+      },
+    );
+  }
+
+  #passOn(item: OnItsWay): void {
+    this.#onTheWay.delete(item);
+    this.#loose++;
+    Y.applyUpdate(this.#doc, item.update);
+    const frame = updateFrame(item.update);
+    for (const connection of this.connections) if (connection !== item.sender) connection.send(frame);
+    if (item.sender) this.#around.changed(this);
+    if (this.idle) this.#around.emptied(this);
+  }
+
+  /** The sender keeps the change, comes back by itself and sends it again; nobody else ever saw it. */
+  #notStored(item: OnItsWay, thrown: unknown): void {
+    this.#onTheWay.delete(item);
+    this.#guard.reset();
+    item.sender?.close(isDiskFull(thrown) ? REFUSALS.diskFull() : REFUSALS.troubled());
+    if (this.idle) this.#around.emptied(this);
+  }
+
+  /** All that is stored or on its way to the store, as one update. */
+  #accepted(): Uint8Array {
+    if (this.#onTheWay.size === 0) return Y.encodeStateAsUpdate(this.#doc);
+    const doc = documentFrom(this.name, [
+      Y.encodeStateAsUpdate(this.#doc),
+      ...[...this.#onTheWay].map(({ update }) => update),
+    ]);
+    const bytes = Y.encodeStateAsUpdate(doc);
+    doc.destroy();
+    return bytes;
+  }
+}

@@ -1,0 +1,114 @@
+/**
+ * The rooms in memory. Two who join at once share one load; a room leaves memory when it is empty and saved.
+ *
+ * IO: the store. One instance per process, made by `createLive`.
+ */
+import type { RoomName } from '../core/live/layout.ts';
+import type { Appends } from './appends.ts';
+import { Room, type RoomSurroundings } from './room.ts';
+
+/** An empty room stays this long, so that loading a page again costs nothing. */
+const LINGER_MS = 10_000;
+/** A log of at least this many updates is compacted when its room empties. */
+const COMPACT_FROM = 30;
+/** A log of this many is compacted although people are there. */
+const COMPACT_BUSY_FROM = 5000;
+
+export class Rooms {
+  readonly #rooms = new Map<string, Promise<Room>>();
+  readonly #around: RoomSurroundings;
+  readonly #lingering = new Map<Room, NodeJS.Timeout>();
+  readonly #failed: (thrown: unknown) => void;
+
+  /**
+   * @param changed Called after people's changes were stored and passed on.
+   * @param failed Hears what went wrong when a room was put away; the log stays as it was.
+   */
+  constructor(appends: Appends, changed: (room: Room) => void, failed: (thrown: unknown) => void) {
+    this.#failed = failed;
+    this.#around = { appends, changed, emptied: (room) => this.#linger(room) };
+  }
+
+  /**
+   * Does something with a room, loaded when it is not in memory.
+   *
+   * `act` runs in the same turn in which the room was found to be in memory; what must outlast that turn
+   * holds the room (`room.hold`), or it might be put away meanwhile and a second one loaded.
+   *
+   * @throws what the store throws, and what `act` throws.
+   */
+  async use<T>(boardId: string, name: RoomName, act: (room: Room) => T): Promise<Awaited<T>> {
+    for (;;) {
+      const room = await this.#load(boardId, name);
+      if (!room.gone) return await act(room);
+    }
+  }
+
+  #load(boardId: string, name: RoomName): Promise<Room> {
+    const key = keyOf(boardId, name);
+    const present = this.#rooms.get(key);
+    if (present) return present;
+    const loading = Room.open(boardId, name, this.#around);
+    this.#rooms.set(key, loading);
+    loading.then(
+      (room) => this.#linger(room),
+      () => this.#rooms.delete(key),
+    );
+    return loading;
+  }
+
+  /** Rooms in memory, of one board or all. */
+  async present(boardId?: string): Promise<Room[]> {
+    const rooms = await Promise.allSettled(this.#rooms.values());
+    return rooms
+      .flatMap((room) => (room.status === 'fulfilled' ? [room.value] : []))
+      .filter((room) => boardId === undefined || room.boardId === boardId);
+  }
+
+  /** Takes a room out of memory whose history is being erased. Its people must be gone. */
+  forget(room: Room): void {
+    this.#stopLingering(room);
+    this.#rooms.delete(keyOf(room.boardId, room.name));
+    room.destroy();
+  }
+
+  /** Compacts rooms whose log grew long while people stayed. */
+  async compactLong(): Promise<void> {
+    for (const room of await this.present()) {
+      if (room.loose >= COMPACT_BUSY_FROM) await room.compact().catch(this.#failed);
+    }
+  }
+
+  /** Compacts and forgets every room without people; called at the stop, after the appends have settled. */
+  async putAway(): Promise<void> {
+    for (const room of await this.present()) await this.#putAway(room);
+  }
+
+  #linger(room: Room): void {
+    this.#stopLingering(room);
+    if (!room.idle) return;
+    const timer = setTimeout(() => void this.#putAway(room), LINGER_MS);
+    timer.unref();
+    this.#lingering.set(room, timer);
+  }
+
+  #stopLingering(room: Room): void {
+    clearTimeout(this.#lingering.get(room));
+    this.#lingering.delete(room);
+  }
+
+  async #putAway(room: Room): Promise<void> {
+    this.#stopLingering(room);
+    if (!room.idle) return;
+    try {
+      if (room.loose >= COMPACT_FROM) await room.compact();
+    } catch (thrown) {
+      this.#failed(thrown);
+    }
+    if (room.idle) this.forget(room);
+  }
+}
+
+function keyOf(boardId: string, name: RoomName): string {
+  return `${boardId}/${name}`;
+}
