@@ -32,7 +32,7 @@ async function start(): Promise<void> {
   await prepareDataFolder(settings);
   let address = '';
   const lock = await lockFolder(settings.dataFolder, settings.dataFolderName, async (request) =>
-    request === 'host-link' ? makeHostLink(address) : 'unknown request',
+    request === 'host-link' && address ? makeHostLink(address) : 'not yet',
   );
   undo.push(() => lock.release());
 
@@ -41,9 +41,9 @@ async function start(): Promise<void> {
     handOver = resolve;
   });
   const web = await listen({ port: settings.port, origin: settings.origin, dev, handlers });
-  address = settings.origin ?? `http://localhost:${web.port}`;
 
   await openStore(settings);
+  address = settings.origin ?? `http://localhost:${web.port}`;
   const parts = await startParts(settings);
   undo.push(() => parts.stop());
   const pages = await startPages(web.port);

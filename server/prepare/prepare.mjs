@@ -62,14 +62,7 @@ const STEPS = {
 function buildStep(folder) {
   return {
     saying: 'Building the pages …',
-    inputs: [
-      'app',
-      'server',
-      'prisma/schema.prisma',
-      'next.config.mjs',
-      'tsconfig.json',
-      'package-lock.json',
-    ],
+    inputs: ['app', 'server', 'prisma/schema.prisma', 'next.config.mjs', 'package-lock.json'],
     made: `${folder}/BUILD_ID`,
     run: () =>
       runNode(['node_modules/next/dist/bin/next', 'build'], {
