@@ -167,7 +167,7 @@ export class Guard {
     if (!this.#spoilt) return;
     this.#shadow.destroy();
     this.#shadow = shadowOf(this.#room, this.#truth());
-    this.#authors.learn(this.#shadow);
+    if (this.#kind === 'marks') this.#authors.learn(this.#shadow);
     this.#spoilt = false;
   }
 }
