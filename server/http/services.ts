@@ -6,18 +6,9 @@
  * One process is all that is supported, so a message bus would carry the same calls with more to go wrong.
  */
 
+import type { IncomingPicture } from '../core/contract/incoming.ts';
 import type { MeasureDocument } from '../core/contract/measures.ts';
-import type { PictureFields } from '../core/contract/requests.ts';
 import type { Pending } from '../core/contract/responses.ts';
-
-export interface IncomingPicture {
-  boardId: string;
-  painterId: string;
-  fields: PictureFields;
-  /** Uploaded bytes in a temporary file of the data folder; the callee removes or adopts it. */
-  temporaryPath: string;
-  sizeBytes: number;
-}
 
 export interface Services {
   /** Decodes, strips, stores and announces an upload. Throws a `Problem` and leaves nothing behind when refused. */

@@ -11,6 +11,9 @@ import { MAX_PIXELS, TAKE_IN_SECONDS } from './limits.ts';
 import type { Original } from './original.ts';
 import { readingFailed } from './reading-failed.ts';
 
+/** Every picture is read once or twice: a cache of operations would only hold memory. */
+sharp.cache(false);
+
 /** Interleaved RGB, 8 bits, upright; `samples` has width × height × 3 entries. */
 export interface DecodedPicture {
   readonly width: number;

@@ -5,13 +5,12 @@
  */
 import { open, readFile, stat } from 'node:fs/promises';
 import sharp from 'sharp';
+import { fileEmpty, fileTooLarge, MAX_FILE_BYTES } from '../core/contract/upload-limits.ts';
 import { readMainItem } from './isobmff.ts';
-import { MAX_FILE_BYTES, MAX_PIXELS, MAX_SIDE_RATIO, MIN_SIDE_PX } from './limits.ts';
+import { MAX_PIXELS, MAX_SIDE_RATIO, MIN_SIDE_PX } from './limits.ts';
 import { framesOfPng } from './png-chunks.ts';
 import {
   animated,
-  fileEmpty,
-  fileTooLarge,
   kindRefused,
   notAPicture,
   tooManyPixels,

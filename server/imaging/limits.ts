@@ -4,9 +4,6 @@
  * In the flow: upload → [limits] → inspect. Pure.
  */
 
-/** 60 MB. A 24-megapixel camera JPEG has 8 to 15, a 16-bit TIFF of a phone picture about 70: ask for a smaller copy. */
-export const MAX_FILE_BYTES = 60_000_000;
-
 /** 100 million pixels: three bytes each is 300 MB in memory, which a small server can still bear once. */
 export const MAX_PIXELS = 100_000_000;
 
@@ -21,6 +18,3 @@ export const TAKE_IN_SECONDS = 60;
 
 /** Seconds that measuring one pair may last. */
 export const MEASURE_SECONDS = 60;
-
-/** Long side of the plate, in pixels (never enlarged). */
-export const PLATE_SIDE_PX = 2048;

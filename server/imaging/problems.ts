@@ -3,29 +3,9 @@
  *
  * In the flow: inspect, decode → [problems] → the person who posted. Pure.
  */
+import { CHOOSE_A_PICTURE } from '../core/contract/upload-limits.ts';
 import { Problem } from '../core/problem.ts';
-import { MAX_FILE_BYTES, MAX_PIXELS, MAX_SIDE_RATIO, MIN_SIDE_PX } from './limits.ts';
-
-/** The advice that closes every refusal of a kind of file. */
-export const CHOOSE_A_PICTURE = 'Choose a JPEG, PNG, WebP, TIFF, AVIF or HEIC file.';
-
-/** A file without a single byte. @param name File name as its sender gave it. */
-export function fileEmpty(name: string): Problem {
-  return new Problem(
-    'file-empty',
-    `${name} has 0 bytes: it may not have been copied fully. Choose it again.`,
-  );
-}
-
-/** @param sizeBytes Bytes of the file; null when reading stopped at the limit. */
-export function fileTooLarge(name: string, sizeBytes: number | null): Problem {
-  const limit = `${MAX_FILE_BYTES / 1e6} MB`;
-  const size = sizeBytes === null ? `more than ${limit}` : `${(sizeBytes / 1e6).toFixed(1)} MB`;
-  return new Problem(
-    'file-too-large',
-    `${name} has ${size} and the limit is ${limit}. Post a smaller copy, for example a JPEG 4000 px wide.`,
-  );
-}
+import { MAX_PIXELS, MAX_SIDE_RATIO, MIN_SIDE_PX } from './limits.ts';
 
 /** @param likeness What the file begins like, for example `plain text`. */
 export function notAPicture(name: string, likeness: string): Problem {

@@ -13,7 +13,7 @@ import { Problem } from '../core/problem.ts';
 import { environment } from '../env.ts';
 import { storeProblem } from './trouble.ts';
 
-const HOLDS = Symbol.for('veilstep.blob-holds');
+const STATE = Symbol.for('veilstep.blobs');
 const TEMPORARY = '.half-';
 
 /** Folder of uploads on their way in; emptied at every start. */
@@ -39,7 +39,7 @@ export function hashOf(bytes: Uint8Array): string {
  * @throws Problem `disk-full`; the half-written file is gone then.
  */
 export async function putBlob(bytes: Uint8Array, hash = hashOf(bytes)): Promise<string> {
-  hold(hash);
+  await hold(hash);
   try {
     await writeOnce(blobPath(hash), async (beside) => {
       const file = await open(beside, 'wx', 0o600);
@@ -62,7 +62,7 @@ export async function adoptBlob(path: string): Promise<string> {
   const digest = createHash('sha256');
   for await (const chunk of createReadStream(path)) digest.update(chunk as Buffer);
   const hash = digest.digest('hex');
-  hold(hash);
+  await hold(hash);
   try {
     await writeOnce(blobPath(hash), async (beside) => {
       await rename(path, beside);
@@ -78,7 +78,7 @@ export async function adoptBlob(path: string): Promise<string> {
 
 /** Lets go of blobs that `putBlob` or `adoptBlob` held, once for each call. */
 export function releaseBlobs(hashes: readonly string[]): void {
-  const holds = allHolds();
+  const { holds } = blobState();
   for (const hash of hashes) {
     const count = (holds.get(hash) ?? 0) - 1;
     if (count > 0) holds.set(hash, count);
@@ -88,7 +88,7 @@ export function releaseBlobs(hashes: readonly string[]): void {
 
 /** Whether a blob is being put by somebody and not yet named by a row. */
 export function isHeld(hash: string): boolean {
-  return allHolds().has(hash);
+  return blobState().holds.has(hash);
 }
 
 /** @throws Problem `picture-not-found` when the file is missing, as after restoring half a backup. */
@@ -113,7 +113,19 @@ export async function openBlob(hash: string): Promise<ReadStream> {
 
 /** Removes one file. Ask `blob-sweep.ts` first whether a row still names it. */
 export async function removeBlob(hash: string): Promise<void> {
-  await rm(blobPath(hash), { force: true });
+  const { removals } = blobState();
+  const removal = rm(blobPath(hash), { force: true });
+  removals.set(hash, removal);
+  try {
+    await removal;
+  } finally {
+    removals.delete(hash);
+  }
+}
+
+/** Removes an upload's temporary file; does nothing when it was adopted or is gone. */
+export async function removeFile(path: string): Promise<void> {
+  await rm(path, { force: true });
 }
 
 /** Hashes of all blobs that are there. */
@@ -198,14 +210,22 @@ function blobMissing(hash: string, cause: unknown): Problem {
   );
 }
 
-/** Behind a global symbol: Next bundles its own copy of this module, and both must see the same holds. */
-function allHolds(): Map<string, number> {
-  const holder = globalThis as unknown as Record<symbol, Map<string, number> | undefined>;
-  holder[HOLDS] ??= new Map();
-  return holder[HOLDS];
+interface BlobState {
+  /** How many callers hold a hash. */
+  readonly holds: Map<string, number>;
+  /** Removals under way; whoever puts the same bytes waits for them. */
+  readonly removals: Map<string, Promise<void>>;
 }
 
-function hold(hash: string): void {
-  const holds = allHolds();
+/** Behind a global symbol: Next bundles its own copy of this module, and both must see the same holds. */
+function blobState(): BlobState {
+  const holder = globalThis as unknown as Record<symbol, BlobState | undefined>;
+  holder[STATE] ??= { holds: new Map(), removals: new Map() };
+  return holder[STATE];
+}
+
+async function hold(hash: string): Promise<void> {
+  const { holds, removals } = blobState();
   holds.set(hash, (holds.get(hash) ?? 0) + 1);
+  await removals.get(hash);
 }

@@ -1,0 +1,17 @@
+import { handle } from '#server/http/respond.ts';
+import { services } from '#server/http/services.ts';
+import { visitorOnBoard } from '#server/http/visitor.ts';
+
+type Params = { boardId: string; pictureId: string };
+
+/**
+ * The measures of a painting against its reference, or of a reference alone (its own ladder, target `none`).
+ * 202 with what is being done, or what it waits for, until they are there.
+ */
+export const GET = handle<Params>(async (request, { params }) => {
+  const { boardId, pictureId } = await params;
+  await visitorOnBoard(request, boardId);
+  const measures = await services().measuresOf(boardId, pictureId);
+  if (!('pending' in measures)) return measures;
+  return Response.json(measures, { status: 202, headers: { 'cache-control': 'private, no-store' } });
+});

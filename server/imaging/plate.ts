@@ -1,0 +1,83 @@
+/**
+ * From a file to the plate that is measured: the one path, for the server and for the headless command alike.
+ *
+ * In the flow: inspect → original → [plate] → measure. IO: reads the file; libvips decodes.
+ * Decode → orientation → profile to sRGB → shrink → (a painting's photo: card gain, light field, squaring) →
+ * one rounding to 8 bits. What was clipped is told from the full-size picture before shrinking.
+ */
+import { basename } from 'node:path';
+import sharp from 'sharp';
+import type { PhotoCorrection } from '../core/contract/setup.ts';
+import { encodedRaster, type MeasurablePlate, PLATE_LIMIT_PX } from '../core/image/raster.ts';
+import { type ClippedShares, clipOnGrid } from './clip-map.ts';
+import { type DecodedPicture, decodeOwnSamples, decodeSrgb, isProfiled, shrink } from './decode.ts';
+import { inspect } from './inspect.ts';
+import { type Original, originalOf } from './original.ts';
+import { type EncodedRendition, losslessPng } from './renditions.ts';
+
+/** A plate as it is before any correction, with how much of the full-size picture was clipped. */
+export interface UncorrectedPlate extends MeasurablePlate {
+  readonly clipped: Uint8Array;
+  readonly shares: ClippedShares;
+}
+
+/**
+ * The plate of a file.
+ *
+ * @param path A JPEG, PNG, WebP, TIFF, AVIF or HEIC file.
+ * @param photo Corrections of a painting's photo; leave out for a reference.
+ * @throws Problem as `inspect` and `originalOf` do, and for corners or cards that cannot be used.
+ */
+export async function readPlate(path: string, photo?: PhotoCorrection): Promise<MeasurablePlate> {
+  const name = basename(path);
+  const original = await originalOf(path, await inspect(path, name), name);
+  return plateOf(original, photo);
+}
+
+/** The plate of a stored original; see `readPlate`. */
+export async function plateOf(original: Original, photo?: PhotoCorrection): Promise<MeasurablePlate> {
+  return uncorrectedPlate(original, PLATE_LIMIT_PX);
+}
+
+/** @param sidePx Longest side of the plate, pixels; a smaller picture keeps its size. */
+export async function uncorrectedPlate(original: Original, sidePx: number): Promise<UncorrectedPlate> {
+  const own = await decodeOwnSamples(original);
+  const small = (await isProfiled(original)) ? await decodeSrgb(original, sidePx) : await shrunk(own, sidePx);
+  const { map, shares } = clipOnGrid(own, small.width, small.height);
+  return { raster: encodedRaster(small.width, small.height, small.samples), clipped: map, shares };
+}
+
+/** A plate and its clip map as files, so that measuring later need not read the full-size picture again. */
+export async function plateFiles(plate: UncorrectedPlate): Promise<EncodedRendition[]> {
+  const { widthPx: width, heightPx: height, samples } = plate.raster;
+  const clip = sharp(plate.clipped, { raw: { width, height, channels: 1 } });
+  return [
+    await losslessPng('plate', { width, height, samples: new Uint8Array(samples) }),
+    {
+      name: 'clip-map',
+      mediaType: 'image/png',
+      width,
+      height,
+      bytes: await clip.toColourspace('b-w').png({ compressionLevel: 6 }).toBuffer(),
+    },
+  ];
+}
+
+/** The plate from the two files that `plateFiles` made; the same bytes come out. */
+export async function readPlateFiles(plate: Buffer, clipMap: Buffer): Promise<MeasurablePlate> {
+  const [colours, clip] = await Promise.all([
+    sharp(plate).raw().toBuffer({ resolveWithObject: true }),
+    sharp(clipMap).toColourspace('b-w').raw().toBuffer(),
+  ]);
+  const { width, height } = colours.info;
+  return { raster: encodedRaster(width, height, colours.data), clipped: clip };
+}
+
+async function shrunk(picture: DecodedPicture, sidePx: number): Promise<DecodedPicture> {
+  const { width, height, samples } = picture;
+  if (Math.max(width, height) <= sidePx) return picture;
+  const { data, info } = await shrink(sharp(samples, { raw: { width, height, channels: 3 } }), sidePx)
+    .raw()
+    .toBuffer({ resolveWithObject: true });
+  return { width: info.width, height: info.height, samples: data };
+}

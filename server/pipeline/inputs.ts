@@ -1,0 +1,120 @@
+/**
+ * Everything one measurement depends on, read from the store: two pictures and the agreed setup.
+ *
+ * In the flow: store → [inputs] → runner. IO: the database.
+ *
+ * Which reference a painting is measured against: of the board's references in the order they were posted, the
+ * first on which a plane is outlined; when none has an outline, the first. A board without references measures
+ * each painting alone, and so is a reference itself (its own ladder).
+ */
+import { createHash } from 'node:crypto';
+import type * as Y from 'yjs';
+import type { Setup } from '../core/contract/setup.ts';
+import { documentFrom } from '../core/live/document.ts';
+import type { RoomName } from '../core/live/layout.ts';
+import { readOutlinesOf } from '../core/live/outlines.ts';
+import { setupFrom } from '../core/live/setup-from.ts';
+import { isProblem, Problem } from '../core/problem.ts';
+import { blobPath } from '../store/blobs.ts';
+import { readRoom } from '../store/live-updates.ts';
+import { findPicture, listPictures, type Picture } from '../store/pictures.ts';
+import { findRendition } from '../store/renditions.ts';
+import type { MeasureJob, PictureSource } from './jobs.ts';
+import { FORMULA_VERSION } from './version.ts';
+
+/** What is to be measured, or the fact it waits for, as a sentence. */
+export type Inputs = (
+  | { readonly kind: 'ready'; readonly hash: string; readonly job: MeasureJob }
+  | { readonly kind: 'waiting'; readonly sentence: string }
+) & { readonly ofReference: boolean };
+
+/** @throws Problem `picture-not-found` when that board has no such picture. */
+export async function readInputs(boardId: string, pictureId: string): Promise<Inputs> {
+  const picture = await findPicture(boardId, pictureId);
+  if (!picture) throw pictureNotFound();
+  const setupDoc = await readDocument(boardId, 'setup');
+  const ownDoc = await readDocument(boardId, `painting/${pictureId}`);
+  const alone = picture.kind === 'reference';
+  const reference = alone ? null : chooseReference(await listPictures(boardId, 'reference'), setupDoc);
+  try {
+    const setup = setupFrom({
+      setup: setupDoc,
+      painting: ownDoc,
+      paintingId: pictureId,
+      referenceId: alone ? pictureId : (reference?.id ?? null),
+    });
+    return { ...(await ready(picture, reference, alone ? asItStands(setup) : setup)), ofReference: alone };
+  } catch (thrown) {
+    if (isProblem(thrown) && thrown.code === 'planes-missing')
+      return { ...waitingForPlanes(alone || reference !== null), ofReference: alone };
+    throw thrown;
+  }
+}
+
+/** The sentence for a picture that is not on the board. */
+export function pictureNotFound(): Problem {
+  return new Problem(
+    'picture-not-found',
+    'There is no such picture on this board; it may have been taken back.',
+  );
+}
+
+function chooseReference(references: readonly Picture[], setupDoc: Y.Doc): Picture | null {
+  const outlined = references.find(({ id }) => readOutlinesOf(setupDoc, id).size > 0);
+  return outlined ?? references[0] ?? null;
+}
+
+/** A reference is no photo of a painting: nothing of it is put right. */
+function asItStands({ photo: _, ...setup }: Setup): Setup {
+  return setup;
+}
+
+function waitingForPlanes(hasReference: boolean) {
+  const where = hasReference ? 'on the reference' : 'on the painting';
+  return { kind: 'waiting' as const, sentence: `Waiting for planes: outline at least one ${where}.` };
+}
+
+async function ready(picture: Picture, reference: Picture | null, setup: Setup) {
+  const job: MeasureJob = {
+    kind: 'measure',
+    reference: reference && (await sourceOf(reference)),
+    painting: await sourceOf(picture),
+    setup,
+  };
+  const parts = [FORMULA_VERSION, reference && essence(reference), essence(picture), setup];
+  return {
+    kind: 'ready' as const,
+    hash: createHash('sha256').update(JSON.stringify(parts)).digest('hex'),
+    job,
+  };
+}
+
+function essence({ originalHash, orientation }: Picture): unknown {
+  return { originalHash, orientation };
+}
+
+async function sourceOf(picture: Picture): Promise<PictureSource> {
+  const [plate, clipMap] = await Promise.all(
+    ['plate', 'clip-map'].map((name) => findRendition(picture.boardId, picture.id, name)),
+  );
+  if (!plate || !clipMap) throw pictureNotFound();
+  return {
+    pictureId: picture.id,
+    originalPath: blobPath(picture.originalHash),
+    originalHash: picture.originalHash,
+    mediaType: mediaTypeOf(picture.originalType),
+    orientation: picture.orientation,
+    platePath: blobPath(plate.hash),
+    clipMapPath: blobPath(clipMap.hash),
+  };
+}
+
+function mediaTypeOf(stored: string): PictureSource['mediaType'] {
+  const known = (['image/jpeg', 'image/png', 'image/webp'] as const).find((type) => type === stored);
+  if (!known) throw new Error(`A stored original has the type ${stored}.`);
+  return known;
+}
+
+async function readDocument(boardId: string, room: RoomName): Promise<Y.Doc> {
+  return documentFrom(room, (await readRoom(boardId, room)).updates);
+}

@@ -1,0 +1,63 @@
+/**
+ * One measurement from stored files: plates → photo corrections → planes → measures → gaps.
+ *
+ * In the flow: worker → [measure-picture] → runner. IO: reads the stored files.
+ */
+import { readFile } from 'node:fs/promises';
+import type { PhotoCorrection, Setup } from '../core/contract/setup.ts';
+import { measurePrepared } from '../core/measure/measure-pair.ts';
+import { type Prepared, prepareMeasurable } from '../core/measure/prepare.ts';
+import { checkOutline } from '../core/planes/check-outline.ts';
+import { isProblem, Problem } from '../core/problem.ts';
+import { plateOf, readPlateFiles } from '../imaging/plate.ts';
+import type { Measured, MeasureJob, PictureSource } from './jobs.ts';
+import { createPreparedCache } from './prepared-cache.ts';
+
+const cache = createPreparedCache();
+
+/**
+ * Measures a painting, against its reference where there is one.
+ *
+ * A plane with an outline that crosses itself or encloses nothing is left out, and said so.
+ * @throws Problem `outline-invalid` when no plane is left; `corners-invalid`, `card-invalid`.
+ */
+export async function measurePicture(job: MeasureJob): Promise<Measured> {
+  const { planes, leftOut } = sound(job.setup.planes);
+  if (planes.length === 0) throw new Problem('outline-invalid', leftOut.join(' '));
+  const setup = { ...job.setup, planes };
+  const [reference, painting] = await Promise.all([
+    job.reference && prepared(job.reference),
+    prepared(job.painting, setup.photo),
+  ]);
+  return { document: measurePrepared(reference, painting, setup), leftOut };
+}
+
+function sound(planes: Setup['planes']): { planes: Setup['planes']; leftOut: string[] } {
+  const leftOut: string[] = [];
+  const kept = planes.filter((plane) => {
+    try {
+      checkOutline(plane.name, plane.reference);
+      if (plane.painting) checkOutline(plane.name, plane.painting);
+      return true;
+    } catch (thrown) {
+      if (!isProblem(thrown)) throw thrown;
+      leftOut.push(`${thrown.message} Until then this plane is left out.`);
+      return false;
+    }
+  });
+  return { planes: kept, leftOut };
+}
+
+function prepared(source: PictureSource, photo?: PhotoCorrection): Promise<Prepared> {
+  const key = JSON.stringify([source.originalHash, source.orientation, photo ?? null]);
+  return cache.get(key, async () => prepareMeasurable(await plate(source, photo)));
+}
+
+async function plate(source: PictureSource, photo: PhotoCorrection | undefined) {
+  if (!photo) {
+    const [colours, clipMap] = await Promise.all([readFile(source.platePath), readFile(source.clipMapPath)]);
+    return readPlateFiles(colours, clipMap);
+  }
+  const bytes = await readFile(source.originalPath);
+  return plateOf({ bytes, mediaType: source.mediaType, orientation: source.orientation }, photo);
+}
