@@ -55,23 +55,34 @@ export function readMigrations(folder = MIGRATIONS_FOLDER): MigrationList {
 export async function startMigrationEngine(
   adapter: SqlMigrationAwareDriverAdapterFactory,
 ): Promise<SchemaEngine> {
-  const background = await import('@prisma/schema-engine-wasm/schema_engine_bg');
+  instantiated ??= instantiate();
+  const { SchemaEngine: Engine } = await instantiated;
+  const schema = readSchema();
+  return Engine.new(
+    { datamodels: [[schema.path, schema.content]] },
+    () => {},
+    bindMigrationAwareSqlAdapterFactory(adapter),
+  );
+}
+
+/** The glue around the WebAssembly, which the package's types do not describe. */
+type Glue = WebAssembly.ModuleImports & {
+  __wbg_set_wasm(exports: WebAssembly.Exports): void;
+  SchemaEngine: typeof SchemaEngine;
+};
+
+/** Once for a process: the glue keeps views of one instance's memory, and a second would be read through them. */
+let instantiated: Promise<Glue> | undefined;
+
+async function instantiate(): Promise<Glue> {
   const require = createRequire(import.meta.url);
   const wasmPath = join(require.resolve('@prisma/schema-engine-wasm'), '..', 'schema_engine_bg.wasm');
   // The package's types describe its bundler entry; the glue module beside it is what instantiates by hand.
-  const glue = background as unknown as WebAssembly.ModuleImports & {
-    __wbg_set_wasm(exports: WebAssembly.Exports): void;
-    SchemaEngine: typeof SchemaEngine;
-  };
+  const glue = (await import('@prisma/schema-engine-wasm/schema_engine_bg')) as unknown as Glue;
   const { instance } = await WebAssembly.instantiate(readFileSync(wasmPath), {
     './schema_engine_bg.js': glue,
   });
   glue.__wbg_set_wasm(instance.exports);
   (instance.exports as { __wbindgen_start?: () => void }).__wbindgen_start?.();
-  const schema = readSchema();
-  return glue.SchemaEngine.new(
-    { datamodels: [[schema.path, schema.content]] },
-    () => {},
-    bindMigrationAwareSqlAdapterFactory(adapter),
-  );
+  return glue;
 }
