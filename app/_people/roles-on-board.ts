@@ -1,4 +1,5 @@
 /** What a role may do on a board, so that only what will be accepted is offered. The server decides again. Pure. */
+import type { BoardView, PictureView } from '#server/core/contract/responses.ts';
 import type { BoardRole } from '#server/core/contract/roles.ts';
 
 /** Rename, delete, end people's access. */
@@ -14,4 +15,9 @@ export function mayInvite(role: BoardRole): boolean {
 /** Post pictures. */
 export function mayPost(role: BoardRole): boolean {
   return role !== 'viewer' && role !== 'peer';
+}
+
+/** Delete a picture: whoever posted it, and those who run or teach on the board. */
+export function mayDeletePicture(board: BoardView, picture: PictureView): boolean {
+  return picture.painter.id === board.me.id || runsBoard(board.role) || board.role === 'teacher';
 }

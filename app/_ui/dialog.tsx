@@ -20,7 +20,10 @@ export function Dialog({ open, onClose, title, wide = false, children }: DialogP
   useEffect(() => {
     const element = dialog.current;
     if (!element) return;
-    if (open && !element.open) element.showModal();
+    if (open && !element.open) {
+      element.showModal();
+      element.querySelector<HTMLElement>('[data-autofocus]')?.focus();
+    }
     if (!open && element.open) element.close();
   }, [open]);
 

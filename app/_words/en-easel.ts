@@ -17,6 +17,9 @@ export const words = {
     noPainting: 'No painting yet. Post one, and the planes can be measured against the reference.',
     noPictures: 'Nothing stands here yet. Post a reference, a painting, or both.',
     edge: 'Edge between the two pictures, in percent of the width',
+    referenceShort: 'Reference',
+    paintingShort: 'Painting',
+    view: 'View and steps',
     zoomIn: 'Closer',
     zoomOut: 'Farther',
     whole: 'Whole picture',
@@ -45,12 +48,13 @@ export const words = {
     finish: 'Finish',
     back: 'Take back a point',
     giveUp: 'Give up',
-    again: 'Draw it anew',
-    remove: 'Take the outline away',
+    again: { reference: 'Draw it anew on the reference', painting: 'Draw it anew on the painting' },
+    remove: { reference: 'Take it off the reference', painting: 'Take it off the painting' },
     nudge: (plane: string) =>
       `${plane}: pull its points, pull its number to move all of it, double-click on the line for another point.`,
     carryThis: 'Carry its outline to the painting',
     carryAll: 'Carry all outlines to the painting',
+    carryRest: (count: number) => `Carry ${plural(count, 'outline', 'outlines')} to the painting`,
     carried: (count: number) =>
       `${plural(count, 'outline', 'outlines')} carried to the painting. Pull the points where the painting differs.`,
     point: (plane: string, at: number, of: number) =>
@@ -112,6 +116,7 @@ export const words = {
   photo: {
     none: 'Show a painting: only photos of paintings are squared.',
     onlyLook: 'The painter of this picture, the teacher and the host correct its photo.',
+    shownAs: 'How the painting is shown',
     corners: 'Put the four handles on the corners of the painting itself.',
     setCorners: 'Set the corners',
     clearCorners: 'Take the corners away',

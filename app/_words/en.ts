@@ -53,7 +53,8 @@ export const words = {
       'What painters post here is seen only by those they invite. Ask the painter or teacher for a link, and open it on this device.',
     strangerHost: 'Running this server yourself? “npm run host-link” prints a link that lets you in.',
     bare: 'Nothing posted yet',
-    demo: 'example',
+    demo: 'Example',
+    by: (owner: string) => `Made by ${owner}`,
     signedAs: (name: string) => `You are here as ${name}.`,
     counts: (references: number, paintings: number) =>
       `${references === 0 ? 'from life' : references === 1 ? 'one reference' : `${references} references`}, ${
@@ -116,7 +117,7 @@ export const words = {
     painting: (painter: string, state: number) =>
       state > 1 ? `Painting by ${painter}, state ${state}` : `Painting by ${painter}`,
     post: 'Post pictures',
-    about: 'About this picture',
+    all: 'All pictures',
     size: (width: number, height: number) => `${width} × ${height} pixels`,
     remove: 'Delete this picture',
     removeSure: 'It goes for everyone, with its outlines and figures. This cannot be taken back.',
@@ -249,5 +250,8 @@ export const words = {
     undo: 'take back',
     redo: 'do again',
     help: 'this list',
+    zoom: 'nearer, farther, whole picture (on a picture)',
+    pan: 'move the picture or the point (on a picture)',
+    letters: 'Letter keys are on',
   },
 } as const;

@@ -1,0 +1,58 @@
+'use client';
+/** Makes a board from a title, then opens it. IO: HTTP. */
+import { type FormEvent, useState } from 'react';
+import { createBoard, sentenceOf } from '#app/_api/client.ts';
+import { Button } from '#app/_ui/button.tsx';
+import { Dialog } from '#app/_ui/dialog.tsx';
+import { TextField } from '#app/_ui/field.tsx';
+import { words } from '#app/_words/en.ts';
+import styles from './boards.module.css';
+
+export function NewBoard() {
+  const [open, setOpen] = useState(false);
+  return (
+    <>
+      <Button weight="main" onClick={() => setOpen(true)}>
+        {words.boards.newBoard}
+      </Button>
+      <Dialog open={open} onClose={() => setOpen(false)} title={words.boards.newBoard}>
+        <TitleForm />
+      </Dialog>
+    </>
+  );
+}
+
+function TitleForm() {
+  const [title, setTitle] = useState('');
+  const [busy, setBusy] = useState(false);
+  const [trouble, setTrouble] = useState<string | null>(null);
+  const make = async (event: FormEvent) => {
+    event.preventDefault();
+    setBusy(true);
+    setTrouble(null);
+    try {
+      const { id } = await createBoard(title);
+      location.assign(`/boards/${encodeURIComponent(id)}`);
+    } catch (thrown) {
+      setTrouble(sentenceOf(thrown));
+      setBusy(false);
+    }
+  };
+  return (
+    <form className={styles.form} onSubmit={make}>
+      <TextField
+        label={words.boards.newTitle}
+        hint={words.boards.newHint}
+        trouble={trouble}
+        value={title}
+        maxLength={120}
+        required
+        data-autofocus
+        onChange={(event) => setTitle(event.target.value)}
+      />
+      <Button weight="main" type="submit" busy={busy} busyWord={words.boards.making}>
+        {words.boards.make}
+      </Button>
+    </form>
+  );
+}

@@ -1,0 +1,64 @@
+'use client';
+/** Asks for a name and enters with the link's key; whoever is known already enters with one press. IO: HTTP. */
+import { type FormEvent, useState } from 'react';
+import { enter, Refused, sentenceOf } from '#app/_api/client.ts';
+import { Button } from '#app/_ui/button.tsx';
+import { TextField } from '#app/_ui/field.tsx';
+import { Notice } from '#app/_ui/notice.tsx';
+import { words } from '#app/_words/en.ts';
+import styles from './plain.module.css';
+
+interface EnterFormProps {
+  /** The host's key, a host link's key or an invite's token. */
+  entryKey: string;
+  /** Name of the session this browser has already, or null. */
+  knownAs: string | null;
+  /** What to do when the link does not open, said under the server's sentence. */
+  whatToDo: string;
+}
+
+export function EnterForm({ entryKey, knownAs, whatToDo }: EnterFormProps) {
+  const [name, setName] = useState('');
+  const [busy, setBusy] = useState(false);
+  const [refused, setRefused] = useState<{ sentence: string; link: boolean } | null>(null);
+  const go = async (event: FormEvent) => {
+    event.preventDefault();
+    setBusy(true);
+    setRefused(null);
+    try {
+      const { boardId } = await enter(entryKey, knownAs ?? name);
+      location.replace(boardId ? `/boards/${encodeURIComponent(boardId)}` : '/');
+    } catch (thrown) {
+      setBusy(false);
+      setRefused({
+        sentence: sentenceOf(thrown),
+        link: thrown instanceof Refused && thrown.code === 'link-not-valid',
+      });
+    }
+  };
+  return (
+    <form className={`${styles.sheet} ${styles.form}`} onSubmit={go}>
+      {knownAs === null ? (
+        <TextField
+          label={words.enter.name}
+          hint={words.enter.nameHint}
+          name="name"
+          autoComplete="nickname"
+          maxLength={60}
+          required
+          autoFocus
+          value={name}
+          onChange={(event) => setName(event.target.value)}
+        />
+      ) : null}
+      <Button weight="main" type="submit" busy={busy} busyWord={words.enter.entering}>
+        {knownAs === null ? words.enter.enter : words.enter.enterAs(knownAs)}
+      </Button>
+      {refused ? (
+        <div>
+          <Notice trouble sentence={refused.link ? `${refused.sentence} ${whatToDo}` : refused.sentence} />
+        </div>
+      ) : null}
+    </form>
+  );
+}

@@ -1,0 +1,18 @@
+/** The frame of pages with one thing to read or do: entering, a refusal, nothing found. */
+import type { ReactNode } from 'react';
+import { words } from '#app/_words/en.ts';
+import styles from './plain.module.css';
+import { ProductSign } from './product-sign.tsx';
+
+export function PlainPage({ title, lead, children }: { title?: string; lead: string; children?: ReactNode }) {
+  return (
+    <main className={styles.page}>
+      <p className={styles.product}>
+        <ProductSign /> {words.product}
+      </p>
+      {title ? <h1>{title}</h1> : null}
+      <p className={styles.lead}>{lead}</p>
+      {children}
+    </main>
+  );
+}

@@ -1,0 +1,44 @@
+'use client';
+/** The list of keys, and the switch that turns letters off. */
+import { Dialog } from '#app/_ui/dialog.tsx';
+import { words } from '#app/_words/en.ts';
+import styles from './key-list.module.css';
+import { LETTER_KEYS, type LetterAction } from './key-map.ts';
+import type { BoardKeys } from './use-board-keys.ts';
+
+export function KeyList({ keys }: { keys: BoardKeys }) {
+  const letters = Object.entries(LETTER_KEYS) as [LetterAction, string][]; // Object.entries widens the keys.
+  return (
+    <Dialog open={keys.listOpen} onClose={() => keys.setListOpen(false)} title={words.keys.title}>
+      <p>{words.keys.lead}</p>
+      <dl className={styles.keys}>
+        {letters.map(([action, letter]) => (
+          <Row key={action} pressed={letter} does={words.keys[action]} />
+        ))}
+        <Row pressed="Ctrl Z" does={words.keys.undo} />
+        <Row pressed="Ctrl Shift Z" does={words.keys.redo} />
+        <Row pressed="+  −  0" does={words.keys.zoom} />
+        <Row pressed="← ↑ → ↓" does={words.keys.pan} />
+      </dl>
+      <label className={styles.letters}>
+        <input
+          type="checkbox"
+          checked={keys.lettersOn}
+          onChange={(event) => keys.setLettersOn(event.target.checked)}
+        />
+        {words.keys.letters}
+      </label>
+    </Dialog>
+  );
+}
+
+function Row({ pressed, does }: { pressed: string; does: string }) {
+  return (
+    <>
+      <dt>
+        <kbd>{pressed}</kbd>
+      </dt>
+      <dd>{does}</dd>
+    </>
+  );
+}

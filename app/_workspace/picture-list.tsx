@@ -1,0 +1,105 @@
+'use client';
+/** Every picture of the board with what is known of it, and for those who may, a way to delete it. IO: HTTP. */
+import { useState } from 'react';
+import { deletePicture, pictureAddress, sentenceOf } from '#app/_api/client.ts';
+import { mayDeletePicture } from '#app/_people/roles-on-board.ts';
+import { pictureName } from '#app/_post/picture-names.ts';
+import { Button } from '#app/_ui/button.tsx';
+import { Dialog } from '#app/_ui/dialog.tsx';
+import { Notice } from '#app/_ui/notice.tsx';
+import { words } from '#app/_words/en.ts';
+import { dateTime } from '#app/_words/figures.ts';
+import type { BoardView, PictureView } from '#server/core/contract/responses.ts';
+import styles from './shelf.module.css';
+
+interface PictureListProps {
+  board: BoardView;
+  refresh(): Promise<void>;
+  open: boolean;
+  onClose(): void;
+}
+
+export function PictureList({ board, refresh, open, onClose }: PictureListProps) {
+  return (
+    <Dialog open={open} onClose={onClose} title={words.shelf.label} wide>
+      <ul className={styles.list}>
+        {board.pictures.map((picture) => (
+          <Row key={picture.id} board={board} picture={picture} refresh={refresh} />
+        ))}
+      </ul>
+    </Dialog>
+  );
+}
+
+interface RowProps {
+  board: BoardView;
+  picture: PictureView;
+  refresh(): Promise<void>;
+}
+
+function Row({ board, picture, refresh }: RowProps) {
+  const rights = [picture.rights ? words.rights[picture.rights] : null, picture.credit].filter(Boolean);
+  return (
+    <li className={styles.row}>
+      {/* biome-ignore lint/performance/noImgElement: our own renditions, as on the shelf. */}
+      <img
+        src={pictureAddress(board.id, picture.id, 640)}
+        width={picture.width}
+        height={picture.height}
+        alt=""
+        loading="lazy"
+      />
+      <div className={styles.about}>
+        <h3>{pictureName(picture, board.pictures)}</h3>
+        {rights.length > 0 ? <p>{rights.join('. ')}</p> : null}
+        <p>
+          {words.shelf.size(picture.width, picture.height)}, {dateTime(picture.createdAt)}
+        </p>
+        <a href={pictureAddress(board.id, picture.id, 2560)} target="_blank" rel="noreferrer">
+          {words.shelf.original}
+        </a>
+        {mayDeletePicture(board, picture) ? (
+          <Delete board={board} picture={picture} refresh={refresh} />
+        ) : null}
+      </div>
+    </li>
+  );
+}
+
+/** Asked twice, in place. */
+function Delete({ board, picture, refresh }: RowProps) {
+  const [asked, setAsked] = useState(false);
+  const [busy, setBusy] = useState(false);
+  const [trouble, setTrouble] = useState<string | null>(null);
+  const remove = async () => {
+    setBusy(true);
+    try {
+      await deletePicture(board.id, picture.id);
+      await refresh();
+    } catch (thrown) {
+      setTrouble(sentenceOf(thrown));
+      setBusy(false);
+    }
+  };
+  if (!asked) {
+    return (
+      <Button weight="word" onClick={() => setAsked(true)}>
+        {words.shelf.remove}
+      </Button>
+    );
+  }
+  return (
+    <>
+      <p>{words.shelf.removeSure}</p>
+      <span className={styles.sure}>
+        <Button weight="main" busy={busy} busyWord={words.shelf.removing} onClick={remove}>
+          {words.shelf.remove}
+        </Button>
+        <Button weight="word" onClick={() => setAsked(false)}>
+          {words.cancel}
+        </Button>
+      </span>
+      {trouble ? <Notice trouble sentence={trouble} /> : null}
+    </>
+  );
+}

@@ -1,0 +1,104 @@
+'use client';
+/** Talk and planes at the side; on a narrow screen these and the ladder are leaves under the picture. */
+import { type KeyboardEvent, useEffect, useState } from 'react';
+import { PlaneList } from '#app/_planes/plane-list.tsx';
+import { Talk } from '#app/_talk/talk.tsx';
+import { words } from '#app/_words/en.ts';
+import type { BoardView } from '#server/core/contract/responses.ts';
+import { Scenario } from './scenario.tsx';
+import { useTools } from './tools.tsx';
+import { useWide } from './use-wide.ts';
+import styles from './workspace.module.css';
+
+const LEAVES = ['ladder', 'talk', 'planes'] as const;
+type Leaf = (typeof LEAVES)[number];
+
+interface SidePanelsProps {
+  board: BoardView;
+  lower: 'ladder' | 'side';
+  onLower(lower: 'ladder' | 'side'): void;
+}
+
+export function SidePanels({ board, lower, onLower }: SidePanelsProps) {
+  const [side, setSide] = useState<'talk' | 'planes'>('talk');
+  const wide = useWide();
+  const { tool, markId } = useTools();
+  const leaf: Leaf = !wide && lower === 'ladder' ? 'ladder' : side;
+  const turnTo = (next: Leaf) => {
+    onLower(next === 'ladder' ? 'ladder' : 'side');
+    if (next !== 'ladder') setSide(next);
+  };
+  // The hand's tool brings the leaf it works with; a mark that is opened brings the talk.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only a new tool or mark turns the leaf.
+  useEffect(() => {
+    if (tool === 'outline') turnTo('planes');
+    if (tool === 'mark' || tool === 'draw') setSide('talk');
+  }, [tool]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: as above.
+  useEffect(() => {
+    if (markId) turnTo('talk');
+  }, [markId]);
+
+  const leaves = wide ? LEAVES.filter((name) => name !== 'ladder') : LEAVES;
+  return (
+    <div className={styles.side}>
+      <div
+        className={styles.tabs}
+        role="tablist"
+        aria-label={wide ? words.board.sideTabs : words.board.lowerTabs}
+        onKeyDown={(event) => turnByArrow(event, leaves, leaf, turnTo)}
+      >
+        {leaves.map((name) => (
+          <button
+            key={name}
+            type="button"
+            role="tab"
+            id={`tab-${name}`}
+            className={styles.tab}
+            aria-selected={leaf === name}
+            aria-controls={`panel-${name}`}
+            tabIndex={leaf === name ? 0 : -1}
+            onClick={() => turnTo(name)}
+          >
+            {words.board[name]}
+          </button>
+        ))}
+      </div>
+      <div
+        id="panel-talk"
+        role="tabpanel"
+        aria-labelledby="tab-talk"
+        className={styles.panel}
+        hidden={side !== 'talk'}
+      >
+        <Scenario board={board} />
+        <Talk />
+      </div>
+      <div
+        id="panel-planes"
+        role="tabpanel"
+        aria-labelledby="tab-planes"
+        className={styles.panel}
+        hidden={side !== 'planes'}
+      >
+        <PlaneList />
+      </div>
+    </div>
+  );
+}
+
+/** Left and right go round the leaves, as the pattern for tabs asks (ARIA Authoring Practices). */
+function turnByArrow(
+  event: KeyboardEvent<HTMLElement>,
+  leaves: readonly Leaf[],
+  leaf: Leaf,
+  turnTo: (leaf: Leaf) => void,
+) {
+  const step = { ArrowRight: 1, ArrowLeft: -1 }[event.key];
+  if (!step) return;
+  event.preventDefault();
+  const next = leaves[(leaves.indexOf(leaf) + step + leaves.length) % leaves.length];
+  if (!next) return;
+  turnTo(next);
+  document.getElementById(`tab-${next}`)?.focus();
+}

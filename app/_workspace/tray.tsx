@@ -1,0 +1,170 @@
+'use client';
+/** The tray under the pictures: what the hand does, and what the eye is shown. Words, with their keys beside. */
+import type { ReactNode } from 'react';
+import { useBoardLive } from '#app/_live/board-live.tsx';
+import { words } from '#app/_words/en.ts';
+import type { BoardView } from '#server/core/contract/responses.ts';
+import { LETTER_KEYS, type LetterAction } from './key-map.ts';
+import { isBlurred, isGrey, nextSurround, withBlur, withGrey } from './looking.ts';
+import { type Tool, useTools } from './tools.tsx';
+import styles from './tray.module.css';
+
+interface TrayButtonProps {
+  letter: LetterAction;
+  pressed: boolean;
+  looking?: boolean;
+  disabled?: boolean;
+  onPress(): void;
+  children: ReactNode;
+}
+
+function TrayButton({
+  letter,
+  pressed,
+  looking = false,
+  disabled = false,
+  onPress,
+  children,
+}: TrayButtonProps) {
+  const key = LETTER_KEYS[letter];
+  return (
+    <button
+      type="button"
+      className={looking ? `${styles.tool} ${styles.switch}` : styles.tool}
+      aria-pressed={pressed}
+      aria-keyshortcuts={key}
+      disabled={disabled}
+      onClick={onPress}
+    >
+      {children}
+      <span className={styles.key} aria-hidden="true">
+        {key}
+      </span>
+    </button>
+  );
+}
+
+export function Tray({ board }: { board: BoardView }) {
+  const { referenceId, paintingId } = useTools();
+  if (board.pictures.length === 0) return null;
+  return (
+    <div className={styles.tray}>
+      {referenceId && paintingId ? <Sides /> : null}
+      <Hands />
+      <Eyes both={referenceId !== null && paintingId !== null} />
+    </div>
+  );
+}
+
+/** On a narrow screen one picture is shown; this turns to the other. */
+function Sides() {
+  const { side, setSide } = useTools();
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset would draw its own frame; these are two switches.
+    <div className={`${styles.group} ${styles.sides}`} role="group" aria-label={words.tray.shown}>
+      {(['reference', 'painting'] as const).map((name) => (
+        <button
+          key={name}
+          type="button"
+          className={`${styles.tool} ${styles.switch}`}
+          aria-pressed={side === name}
+          onClick={() => setSide(name)}
+        >
+          {words.tray[name]}
+        </button>
+      ))}
+    </div>
+  );
+}
+
+/** Only tools the person may use here; whoever looks on just looks. */
+function Hands() {
+  const { tool, setTool, paintingId } = useTools();
+  const { may } = useBoardLive();
+  const paints = paintingId !== null && may.painting(paintingId);
+  const offered: Record<Tool, boolean> = {
+    look: true,
+    outline: may.setup || paints,
+    mark: may.mark,
+    draw: may.mark,
+    photo: paints,
+  };
+  const tools = (Object.keys(offered) as Tool[]).filter((name) => offered[name]); // Object.keys widens.
+  if (tools.length < 2) return null;
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: as above.
+    <div className={styles.group} role="group" aria-label={words.tray.label}>
+      {tools.map((name) => (
+        <TrayButton key={name} letter={name} pressed={tool === name} onPress={() => setTool(name)}>
+          {words.tray[name]}
+        </TrayButton>
+      ))}
+    </div>
+  );
+}
+
+function Eyes({ both }: { both: boolean }) {
+  const tools = useTools();
+  const { squint, linesShown, marksShown, arrange, surround } = tools;
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: as above.
+    <div className={styles.group} role="group" aria-label={words.tray.view}>
+      <TrayButton
+        looking
+        letter="squint"
+        pressed={isBlurred(squint)}
+        onPress={() => tools.setSquint(withBlur(squint))}
+      >
+        {words.tray.squint}
+      </TrayButton>
+      <TrayButton
+        looking
+        letter="grey"
+        pressed={isGrey(squint)}
+        onPress={() => tools.setSquint(withGrey(squint))}
+      >
+        {words.tray.grey}
+      </TrayButton>
+      <TrayButton
+        looking
+        letter="lines"
+        pressed={linesShown}
+        onPress={() => tools.setLinesShown(!linesShown)}
+      >
+        {words.tray.lines}
+      </TrayButton>
+      <TrayButton
+        looking
+        letter="marks"
+        pressed={marksShown}
+        onPress={() => tools.setMarksShown(!marksShown)}
+      >
+        {words.tray.marks}
+      </TrayButton>
+      {both ? (
+        <span className={styles.arrange}>
+          <TrayButton
+            looking
+            letter="arrange"
+            pressed={arrange === 'over'}
+            onPress={() => tools.setArrange(arrange === 'over' ? 'beside' : 'over')}
+          >
+            {words.tray.over}
+          </TrayButton>
+        </span>
+      ) : null}
+      <button
+        type="button"
+        className={styles.tool}
+        aria-keyshortcuts={LETTER_KEYS.surround}
+        title={words.tray.surroundLabel}
+        onClick={() => tools.setSurround(nextSurround(surround))}
+      >
+        {words.tray.surround[surround]}
+        <span className={styles.key} aria-hidden="true">
+          {LETTER_KEYS.surround}
+        </span>
+      </button>
+    </div>
+  );
+}

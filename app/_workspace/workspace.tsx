@@ -1,0 +1,166 @@
+'use client';
+/**
+ * The board screen put together: easel, tray, ladder and talk round one live board.
+ *
+ * In the flow: page -> [workspace] -> easel, ladder, talk, planes, people, posting. It keeps the board as last
+ * fetched and fetches it again whenever the server says that pictures or people changed. IO: HTTP, live rooms.
+ */
+import { useCallback, useEffect, useState } from 'react';
+import { fetchBoard, Refused } from '#app/_api/client.ts';
+import { Easel } from '#app/_easel/easel.tsx';
+import { Ladder } from '#app/_ladder/ladder.tsx';
+import { BoardLiveProvider, useBoardLive } from '#app/_live/board-live.tsx';
+import { mayPost } from '#app/_people/roles-on-board.ts';
+import { FileChooser } from '#app/_post/file-chooser.tsx';
+import { PostingProvider, usePost } from '#app/_post/posting.tsx';
+import { PostingProgress } from '#app/_post/posting-progress.tsx';
+import { Notice } from '#app/_ui/notice.tsx';
+import { words } from '#app/_words/en.ts';
+import type { BoardView } from '#server/core/contract/responses.ts';
+import { BoardPeople, BoardTitle } from './board-header.tsx';
+import { PictureFilters, pictureFilter } from './picture-filters.tsx';
+import { Shelf } from './shelf.tsx';
+import { SidePanels } from './side-panels.tsx';
+import { ToolsProvider, useTools } from './tools.tsx';
+import { Tray } from './tray.tsx';
+import { useBoardKeys } from './use-board-keys.ts';
+import styles from './workspace.module.css';
+
+export function Workspace({ board: first }: { board: BoardView }) {
+  const [board, setBoard] = useState(first);
+  const [gone, setGone] = useState<string | null>(null);
+  const refresh = useCallback(async () => {
+    try {
+      setBoard(await fetchBoard(first.id));
+    } catch (thrown) {
+      // Without an answer the board stays as it is; the line's own state says so.
+      if (thrown instanceof Refused && thrown.code !== 'no-answer') setGone(thrown.message);
+    }
+  }, [first.id]);
+  return (
+    <ToolsProvider pictures={board.pictures}>
+      <BoardLiveProvider board={board}>
+        <PostingOnBoard board={board} refresh={refresh} gone={gone} />
+      </BoardLiveProvider>
+    </ToolsProvider>
+  );
+}
+
+interface OnBoard {
+  board: BoardView;
+  refresh(): Promise<void>;
+  /** The server's sentence when the board can no longer be read. */
+  gone: string | null;
+}
+
+function PostingOnBoard({ board, refresh, gone }: OnBoard) {
+  const { setReferenceId, setPaintingId, setSide } = useTools();
+  const { boardChanged } = useBoardLive();
+  useEffect(() => {
+    if (boardChanged > 0) void refresh();
+  }, [boardChanged, refresh]);
+  const onPosted = useCallback(
+    (pictureId: string, kind: 'reference' | 'painting') => {
+      if (kind === 'reference') setReferenceId(pictureId);
+      else setPaintingId(pictureId);
+      setSide(kind);
+      void refresh();
+    },
+    [setReferenceId, setPaintingId, setSide, refresh],
+  );
+  return (
+    <PostingProvider board={board} allowed={mayPost(board.role)} onPosted={onPosted}>
+      <Screen board={board} refresh={refresh} gone={gone} />
+    </PostingProvider>
+  );
+}
+
+function Screen({ board, refresh, gone }: OnBoard) {
+  const tools = useTools();
+  const keys = useBoardKeys();
+  const [lower, setLower] = useState<'ladder' | 'side'>('ladder');
+  useSurround();
+  return (
+    <div
+      className={styles.screen}
+      data-lower={lower}
+      style={{ '--picture-filter': pictureFilter(tools.squint) } as React.CSSProperties}
+    >
+      <a className="unseen" href="#easel">
+        {words.skipToBoard}
+      </a>
+      <PictureFilters />
+      <div className={styles.title}>
+        <BoardTitle board={board} refresh={refresh} keys={keys} />
+      </div>
+      <div className={styles.shelf}>
+        <Shelf board={board} refresh={refresh} />
+      </div>
+      <div className={styles.people}>
+        <BoardPeople board={board} refresh={refresh} />
+      </div>
+      <Notes gone={gone} />
+      <main id="easel" className={styles.easel} aria-label={words.board.easel}>
+        {board.pictures.length > 0 ? <Easel /> : <EmptyEasel />}
+      </main>
+      <div className={styles.tray}>
+        <Tray board={board} />
+      </div>
+      <div className={styles.ladder} id="panel-ladder">
+        <Ladder boardId={board.id} />
+      </div>
+      <SidePanels board={board} lower={lower} onLower={setLower} />
+    </div>
+  );
+}
+
+/** The chosen grey goes on the root, so that sheets and the page's own edge follow it. */
+function useSurround() {
+  const { surround } = useTools();
+  useEffect(() => {
+    document.documentElement.dataset.surround = surround;
+    return () => {
+      delete document.documentElement.dataset.surround;
+    };
+  }, [surround]);
+}
+
+/** What must be said across the whole screen: pictures on their way, what was refused, the line. */
+function Notes({ gone }: { gone: string | null }) {
+  const live = useBoardLive();
+  const { queue } = usePost();
+  const line =
+    live.connection === 'offline'
+      ? words.board.offline
+      : live.connection === 'catching-up'
+        ? words.board.catchingUp
+        : null;
+  const closed = gone ?? live.closedSentence;
+  return (
+    <div className={styles.notes}>
+      {closed ? <Notice trouble sentence={closed} /> : null}
+      {line && !closed ? (
+        <p className={styles.line} role="status">
+          {line}
+        </p>
+      ) : null}
+      <PostingProgress queue={queue} />
+    </div>
+  );
+}
+
+function EmptyEasel() {
+  const { allowed, take } = usePost();
+  return (
+    <div className={styles.empty}>
+      <h2>{allowed ? words.board.noPicturesTitle : words.boards.bare}</h2>
+      {allowed ? (
+        <>
+          <p>{words.board.noPictures}</p>
+          <FileChooser onFiles={take} />
+          <p>{words.post.kinds}</p>
+        </>
+      ) : null}
+    </div>
+  );
+}

@@ -1,0 +1,41 @@
+/** The caller's boards; to a stranger, where to get a link. IO: session and store. */
+import { headers } from 'next/headers';
+import { BoardList } from '#app/_boards/board-list.tsx';
+import styles from '#app/_boards/boards.module.css';
+import { NewBoard } from '#app/_boards/new-board.tsx';
+import { PlainPage } from '#app/_enter/plain-page.tsx';
+import { ProductSign } from '#app/_enter/product-sign.tsx';
+import { words } from '#app/_words/en.ts';
+import { readSession } from '#server/access/session.ts';
+import { listBoards } from '#server/store/boards.ts';
+import { isOnlyViewer } from '#server/store/members.ts';
+
+export default async function BoardsPage() {
+  const visitor = await readSession((await headers()).get('cookie'));
+  if (!visitor) {
+    return (
+      <PlainPage title={words.boards.stranger} lead={words.boards.strangerText}>
+        <p>{words.boards.strangerHost}</p>
+      </PlainPage>
+    );
+  }
+  const boards = await listBoards(visitor.personId, visitor.isHost);
+  const mayMake = visitor.isHost || !(await isOnlyViewer(visitor.personId));
+  return (
+    <div className={styles.page}>
+      <header className={styles.head}>
+        <p className={styles.product}>
+          <ProductSign /> {words.product}
+        </p>
+        <p className={styles.signed}>{words.boards.signedAs(visitor.name)}</p>
+      </header>
+      <main className={styles.page} style={{ padding: 0 }}>
+        <div className={styles.line}>
+          <h1>{words.boards.title}</h1>
+          {mayMake ? <NewBoard /> : null}
+        </div>
+        <BoardList boards={boards} />
+      </main>
+    </div>
+  );
+}
