@@ -52,6 +52,7 @@ async function start(): Promise<void> {
     await Promise.all([web.close(GRACE_MS), parts.closeRooms()]);
   });
   handOver({ ...pages, live: parts.live });
+  await parts.makeDemo();
   await greet(settings, address);
 }
 

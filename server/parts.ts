@@ -1,31 +1,99 @@
+/**
+ * The rooms and the workers, made known to each other and offered to Next's handlers.
+ *
+ * In the flow: main -> [parts] -> live, pipeline, demo. Main process only. IO: through its parts.
+ */
+import { seedDemo } from './demo/seed.ts';
 import type { Environment } from './env.ts';
-import { offerServices } from './http/services.ts';
+import { offerServices, type Services } from './http/services.ts';
 import type { Upgrade } from './http/web-server.ts';
+import { createLive, type Live } from './live/live.ts';
+import { logError, logEvent } from './log.ts';
+import { createRunner, type Runner } from './pipeline/runner.ts';
+import { removeBoard } from './store/boards.ts';
 import { dataFolderAnswers } from './store/data-folder.ts';
 import { databaseAnswers } from './store/open-database.ts';
 
 export interface Parts {
+  /** Answers an upgrade of `/live/…`. */
   live: Upgrade;
+  /** Makes the demo board when this installation never had one; a failure is logged and stops nothing. */
+  makeDemo(): Promise<void>;
+  /** Sends everybody out of the rooms; all they wrote is stored when it resolves. */
   closeRooms(): Promise<void>;
+  /** Stops the workers. */
   stop(): Promise<void>;
 }
 
+/** Starts rooms and workers over the open store. */
 export async function startParts(settings: Environment): Promise<Parts> {
-  const missing = async () => {
-    throw new Error('not wired yet');
-  };
-  offerServices({
-    takeInPicture: missing,
-    measuresOf: missing,
-    pictureRemoved: async () => {},
-    boardRemoved: async () => {},
-    accessEnded: async () => {},
-    boardChanged: () => {},
-    healthy: async () => (await databaseAnswers()) && (await dataFolderAnswers(settings.dataFolder)),
+  // Each tells the other only once both are there: nothing changes before the first request.
+  const runner: Runner = await createRunner({
+    onResult: (boardId, pictureId, result) => live.setResult(boardId, pictureId, result),
+    onError: (thrown, boardId, pictureId) => logError('measuring-failed', thrown, { boardId, pictureId }),
   });
+  const live: Live = createLive({
+    onRoomChanged: (boardId, room) => runner.roomChanged(boardId, room),
+    onTrouble: (thrown) => logError('live-trouble', thrown),
+  });
+  const services = join(settings, live, runner);
+  offerServices(services);
   return {
-    live: (_request, socket) => void socket.destroy(),
-    closeRooms: async () => {},
-    stop: async () => {},
+    live: (request, socket, head) => live.handleUpgrade(request, socket, head),
+    makeDemo: () => makeDemo(services, live),
+    closeRooms: () => live.flush(),
+    stop: () => runner.stop(),
   };
+}
+
+function join(settings: Environment, live: Live, runner: Runner): Services {
+  const announce = (boardId: string) => {
+    live.announce(boardId).catch((thrown) => logError('announce-failed', thrown, { boardId }));
+  };
+  return {
+    async takeInPicture(incoming) {
+      const taken = await runner.takeInPicture(incoming);
+      announce(incoming.boardId);
+      return taken;
+    },
+    measuresOf: (boardId, pictureId) => runner.measuresOf(boardId, pictureId),
+    async pictureRemoved(boardId, pictureId) {
+      await live.closePicture(boardId, pictureId);
+      await runner.pictureRemoved(boardId, pictureId);
+      announce(boardId);
+    },
+    async boardRemoved(boardId) {
+      await live.closeBoard(boardId);
+      await runner.boardRemoved(boardId);
+    },
+    accessEnded: (boardId, personIds) => live.closePeople(boardId, personIds),
+    boardChanged: announce,
+    async healthy() {
+      const answers = {
+        database: await databaseAnswers(),
+        dataFolder: await dataFolderAnswers(settings.dataFolder),
+        rooms: await live.healthy(),
+        workers: runner.healthy(),
+      };
+      const well = Object.values(answers).every(Boolean);
+      if (!well) logEvent('not-healthy', answers);
+      return well;
+    },
+  };
+}
+
+async function makeDemo(services: Services, live: Live): Promise<void> {
+  try {
+    await seedDemo({
+      takeInPicture: services.takeInPicture,
+      writeAsServer: live.writeAsServer,
+      async removeBoard(boardId) {
+        await removeBoard(boardId);
+        await services.boardRemoved(boardId);
+      },
+      now: new Date(),
+    });
+  } catch (thrown) {
+    logError('demo-failed', thrown);
+  }
 }
