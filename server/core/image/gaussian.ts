@@ -1,143 +1,111 @@
 /**
- * Gaussian blur of rows of floats, given on a grid of every `stride`-th pixel.
+ * Gaussian blur of float grids, with a mirrored border.
  *
- * In the flow: plate -> [gaussian] -> Lab, light, detail. A true Gaussian (sampled, cut at 3.25 sigma, summing
- * to 1) with a mirrored border, computed only where it is looked at: a blur of sigma 3 px holds nothing finer
- * than every second pixel can show, so the figures are the same at a quarter of the cost. Pure.
+ * In the flow: plate -> [gaussian] -> Lab, light, detail. A true Gaussian (sampled, cut at 3.25 sigma,
+ * summing to 1). Wide blurs are taken from a copy made smaller by averaging blocks (`meanOfBlocks`), whose own
+ * variance is subtracted: what is then missing was blurred away anyhow. Pure.
  */
 
-/** One half of a symmetric kernel: weight of the centre, then of 1, 2, … pixels aside. */
-export function gaussianKernel(sigmaPx: number): Float64Array {
-  const radius = Math.max(1, Math.ceil(3.25 * sigmaPx));
-  const half = Float64Array.from({ length: radius + 1 }, (_, at) => Math.exp(-0.5 * (at / sigmaPx) ** 2));
+/** Interleaved samples, row by row. */
+export interface Grid {
+  readonly columns: number;
+  readonly rows: number;
+  readonly channels: number;
+  readonly samples: Float32Array;
+}
+
+/** One half of a symmetric kernel: weight of the centre, then of 1, 2, … cells aside. */
+export function gaussianKernel(sigma: number): Float64Array {
+  const radius = Math.max(1, Math.ceil(3.25 * sigma));
+  const half = Float64Array.from({ length: radius + 1 }, (_, at) => Math.exp(-0.5 * (at / sigma) ** 2));
   const sum = half.reduce((total, weight, at) => total + (at === 0 ? weight : 2 * weight), 0);
   return half.map((weight) => weight / sum);
 }
 
-/** Index of a pixel beyond the border, mirrored: … 1 0 | 0 1 2 … */
+/** Sigma, in blocks, that is still to be blurred after blocks of `side` were averaged: a block has variance (side² − 1) / 12. */
+export function sigmaAfterBlocks(sigmaPx: number, side: number): number {
+  return Math.sqrt(sigmaPx ** 2 - (side ** 2 - 1) / 12) / side;
+}
+
+/** Index of a cell beyond the border, mirrored: … 1 0 | 0 1 2 … */
 export function mirrorIndex(index: number, length: number): number {
   const period = 2 * length;
   const within = ((index % period) + period) % period;
   return within < length ? within : period - 1 - within;
 }
 
-export interface BlurJob {
-  readonly widthPx: number;
-  readonly heightPx: number;
-  readonly channels: 1 | 3;
-  readonly sigmaPx: number;
-  /** Results are given at pixels 0, stride, 2 stride, … in both directions. */
-  readonly stride: number;
-  /** Writes row `y`, interleaved, into `line` from `offset` on. */
-  readonly readRow: (y: number, line: Float32Array, offset: number) => void;
-}
-
-function mirrorEnds(line: Float32Array, widthPx: number, channels: number, margin: number): void {
-  for (let aside = 1; aside <= margin; aside++) {
-    const left = (margin + mirrorIndex(-aside, widthPx)) * channels;
-    const right = (margin + mirrorIndex(widthPx - 1 + aside, widthPx)) * channels;
-    line.copyWithin((margin - aside) * channels, left, left + channels);
-    line.copyWithin((margin + widthPx - 1 + aside) * channels, right, right + channels);
-  }
-}
-
-/** Along a row: `out` gets one blurred cell for every `step` samples of `line`. */
-function blurAlong1(line: Float32Array, kernel: Float64Array, step: number, out: Float32Array): void {
-  const radius = kernel.length - 1;
-  for (let cell = 0, centre = radius; cell < out.length; cell++, centre += step) {
-    let sum = (kernel[0] as number) * (line[centre] as number);
-    for (let aside = 1; aside <= radius; aside++) {
-      sum +=
-        (kernel[aside] as number) * ((line[centre - aside] as number) + (line[centre + aside] as number));
-    }
-    out[cell] = sum;
-  }
-}
-
-/** The same for three interleaved channels. */
-function blurAlong3(line: Float32Array, kernel: Float64Array, step: number, out: Float32Array): void {
-  const reach = (kernel.length - 1) * 3;
-  for (let to = 0, centre = reach; to < out.length; to += 3, centre += step * 3) {
-    const middle = kernel[0] as number;
-    let red = middle * (line[centre] as number);
-    let green = middle * (line[centre + 1] as number);
-    let blue = middle * (line[centre + 2] as number);
-    for (
-      let tap = 1, left = centre - 3, right = centre + 3;
-      tap < kernel.length;
-      tap++, left -= 3, right += 3
-    ) {
-      const weight = kernel[tap] as number;
-      red += weight * ((line[left] as number) + (line[right] as number));
-      green += weight * ((line[left + 1] as number) + (line[right + 1] as number));
-      blue += weight * ((line[left + 2] as number) + (line[right + 2] as number));
-    }
-    out[to] = red;
-    out[to + 1] = green;
-    out[to + 2] = blue;
-  }
-}
-
-/** Adds two mirrored pairs of rows at once, which halves the traffic through `out`. */
-function addFourRows(
-  out: Float32Array,
-  near: readonly [Float32Array, Float32Array],
-  nearWeight: number,
-  far: readonly [Float32Array, Float32Array],
-  farWeight: number,
+/** Copies a row into the middle of `line` and mirrors it into both margins. */
+function readLine(
+  samples: Float32Array,
+  start: number,
+  columns: number,
+  channels: number,
+  line: Float64Array,
 ): void {
+  const margin = (line.length / channels - columns) / 2;
+  const offset = margin * channels;
+  const length = columns * channels;
+  for (let at = 0; at < length; at++) line[offset + at] = samples[start + at] as number;
+  for (let aside = 1; aside <= margin; aside++) {
+    const left = (margin + mirrorIndex(-aside, columns)) * channels;
+    const right = (margin + mirrorIndex(columns - 1 + aside, columns)) * channels;
+    line.copyWithin((margin - aside) * channels, left, left + channels);
+    line.copyWithin((margin + columns - 1 + aside) * channels, right, right + channels);
+  }
+}
+
+/** Views of equal length that a mirrored pair of weights falls on. */
+type Pair = readonly [Float64Array, Float64Array];
+
+/** Adds two mirrored pairs at once, which halves the traffic through `sums`. */
+function addTwoPairs(sums: Float64Array, near: Pair, nearWeight: number, far: Pair, farWeight: number): void {
   const [p, q] = near;
   const [r, s] = far;
-  for (let at = 0; at < out.length; at++) {
-    out[at] =
-      (out[at] as number) +
+  for (let at = 0; at < sums.length; at++) {
+    sums[at] =
+      (sums[at] as number) +
       nearWeight * ((p[at] as number) + (q[at] as number)) +
       farWeight * ((r[at] as number) + (s[at] as number));
   }
 }
 
-/** Down the columns: the weighted sum of rows around `y`. */
-function blurDown(
-  rowAt: (y: number) => Float32Array,
-  y: number,
-  kernel: Float64Array,
-  out: Float32Array,
-): void {
-  const centre = rowAt(y);
+/** Weighted sum of what `viewAt` gives for the centre (0) and the cells to both sides of it. */
+function weigh(viewAt: (aside: number) => Float64Array, kernel: Float64Array, sums: Float64Array): void {
+  const centre = viewAt(0);
   const middle = kernel[0] as number;
-  for (let at = 0; at < out.length; at++) out[at] = middle * (centre[at] as number);
+  for (let at = 0; at < sums.length; at++) sums[at] = middle * (centre[at] as number);
   for (let aside = 1; aside < kernel.length; aside += 2) {
-    const near = [rowAt(y - aside), rowAt(y + aside)] as const;
+    const near: Pair = [viewAt(-aside), viewAt(aside)];
     const beyond = kernel[aside + 1];
-    const far = beyond === undefined ? near : ([rowAt(y - aside - 1), rowAt(y + aside + 1)] as const);
-    addFourRows(out, near, kernel[aside] as number, far, beyond ?? 0);
+    const far: Pair = beyond === undefined ? near : [viewAt(-aside - 1), viewAt(aside + 1)];
+    addTwoPairs(sums, near, kernel[aside] as number, far, beyond ?? 0);
   }
 }
 
-/**
- * Blurs and samples at once.
- * @returns `ceil(width / stride) × ceil(height / stride)` cells, interleaved, row by row.
- */
-export function blurToGrid(job: BlurJob): Float32Array {
-  const { widthPx, heightPx, channels, stride } = job;
-  const kernel = gaussianKernel(job.sigmaPx);
+/** A blurred grid of the same size. @param sigma in cells, above 0. */
+export function gaussianBlur(grid: Grid, sigma: number): Float32Array {
+  const { columns, rows, channels, samples } = grid;
+  const kernel = gaussianKernel(sigma);
   const radius = kernel.length - 1;
-  const columns = Math.ceil(widthPx / stride);
   const rowLength = columns * channels;
-  const line = new Float32Array((widthPx + 2 * radius) * channels);
+  const line = new Float64Array((columns + 2 * radius) * channels);
+  // Along a row, the neighbours of all its samples are the same row shifted.
+  const shifts = Array.from({ length: 2 * radius + 1 }, (_, at) =>
+    line.subarray(at * channels, at * channels + rowLength),
+  );
+  const shifted = (aside: number): Float64Array => shifts[radius + aside] as Float64Array;
+  const sums = new Float64Array(rowLength);
   // Only the rows under the kernel are kept: they stay in the processor's cache.
-  const ring = Array.from({ length: 2 * radius + 1 }, () => new Float32Array(rowLength));
-  const rowAt = (y: number): Float32Array => ring[mirrorIndex(y, heightPx) % ring.length] as Float32Array;
-  const blurAlong = channels === 1 ? blurAlong1 : blurAlong3;
-  const result = new Float32Array(rowLength * Math.ceil(heightPx / stride));
-  let read = 0;
-  for (let y = 0, to = 0; y < heightPx; y += stride, to += rowLength) {
-    for (; read <= Math.min(heightPx - 1, y + radius); read++) {
-      job.readRow(read, line, radius * channels);
-      mirrorEnds(line, widthPx, channels, radius);
-      blurAlong(line, kernel, stride, ring[read % ring.length] as Float32Array);
+  const ring = Array.from({ length: 2 * radius + 1 }, () => new Float64Array(rowLength));
+  const rowAt = (row: number): Float64Array => ring[mirrorIndex(row, rows) % ring.length] as Float64Array;
+  const result = new Float32Array(samples.length);
+  for (let row = 0, read = 0; row < rows; row++) {
+    for (; read <= Math.min(rows - 1, row + radius); read++) {
+      readLine(samples, read * rowLength, columns, channels, line);
+      weigh(shifted, kernel, ring[read % ring.length] as Float64Array);
     }
-    blurDown(rowAt, y, kernel, result.subarray(to, to + rowLength));
+    weigh((aside) => rowAt(row + aside), kernel, sums);
+    result.set(sums, row * rowLength);
   }
   return result;
 }

@@ -5,38 +5,44 @@
  * Source: van Herk (1992), Gil & Werman (1993): running minima forwards and backwards in blocks.
  */
 
-/** Running minima in blocks of `window`, both ways, over a line padded with `radius` of +Infinity at each end. */
-function runBlocks(line: Float32Array, window: number, forward: Float32Array, backward: Float32Array): void {
-  for (let at = 0; at < line.length; at++) {
-    const value = line[at] as number;
-    forward[at] = at % window === 0 ? value : Math.min(value, forward[at - 1] as number);
-  }
-  for (let at = line.length - 1; at >= 0; at--) {
-    const value = line[at] as number;
-    const blockEnds = at % window === window - 1 || at === line.length - 1;
-    backward[at] = blockEnds ? value : Math.min(value, backward[at + 1] as number);
+/** Along each row: minimum within `radius` cells, in place. */
+function slideRows(values: Float32Array, columns: number, rows: number, radius: number): void {
+  const window = 2 * radius + 1;
+  const line = new Float32Array(columns + 2 * radius).fill(Number.POSITIVE_INFINITY);
+  const forward = new Float32Array(line.length);
+  const backward = new Float32Array(line.length);
+  for (let row = 0; row < rows; row++) {
+    const start = row * columns;
+    line.set(values.subarray(start, start + columns), radius);
+    for (let block = 0; block < line.length; block += window) {
+      const end = Math.min(block + window, line.length);
+      let least = Number.POSITIVE_INFINITY;
+      for (let at = block; at < end; at++) forward[at] = least = Math.min(least, line[at] as number);
+      least = Number.POSITIVE_INFINITY;
+      for (let at = end - 1; at >= block; at--) backward[at] = least = Math.min(least, line[at] as number);
+    }
+    for (let at = 0; at < columns; at++) {
+      values[start + at] = Math.min(backward[at] as number, forward[at + window - 1] as number);
+    }
   }
 }
 
-/** Walks the `lines` lines of a grid in place: `step` apart along a line, `stride` apart from line to line. */
-function slideLines(
-  values: Float32Array,
-  grid: { lines: number; length: number; step: number; stride: number },
-  radius: number,
-): void {
-  const { lines, length, step, stride } = grid;
-  const window = 2 * radius + 1;
-  const line = new Float32Array(length + 2 * radius).fill(Number.POSITIVE_INFINITY);
-  const forward = new Float32Array(line.length);
-  const backward = new Float32Array(line.length);
-  for (let number = 0, start = 0; number < lines; number++, start += stride) {
-    for (let at = 0, from = start; at < length; at++, from += step)
-      line[radius + at] = values[from] as number;
-    runBlocks(line, window, forward, backward);
-    for (let at = 0, to = start; at < length; at++, to += step) {
-      values[to] = Math.min(backward[at] as number, forward[at + window - 1] as number);
+/** The rows become columns. */
+function transposed(values: Float32Array, columns: number, rows: number): Float32Array {
+  const result = new Float32Array(values.length);
+  const side = 32; // small tiles, so that both grids stay in the processor's cache
+  for (let top = 0; top < rows; top += side) {
+    for (let left = 0; left < columns; left += side) {
+      const bottom = Math.min(rows, top + side);
+      const right = Math.min(columns, left + side);
+      for (let row = top; row < bottom; row++) {
+        for (let column = left; column < right; column++) {
+          result[column * rows + row] = values[row * columns + column] as number;
+        }
+      }
     }
   }
+  return result;
 }
 
 /**
@@ -49,8 +55,9 @@ export function slidingMinimum(
   rows: number,
   radius: number,
 ): Float32Array {
-  const result = values.slice();
-  slideLines(result, { lines: rows, length: columns, step: 1, stride: columns }, radius);
-  slideLines(result, { lines: columns, length: rows, step: columns, stride: 1 }, radius);
-  return result;
+  const along = values.slice();
+  slideRows(along, columns, rows, radius);
+  const down = transposed(along, columns, rows);
+  slideRows(down, rows, columns, radius);
+  return transposed(down, rows, columns);
 }

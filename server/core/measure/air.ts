@@ -6,7 +6,7 @@
  */
 import { rgbFromLab } from '../colour/lab.ts';
 import type { LabColour } from '../contract/setup.ts';
-import { percentiles } from '../image/percentiles.ts';
+import { COLOUR_RANGE, LIGHTNESS_RANGE, percentiles, type Range, UNIT_RANGE } from '../image/percentiles.ts';
 import { slidingMinimum } from '../image/sliding-minimum.ts';
 import { valuesOf } from './plane-cells.ts';
 import type { Prepared } from './prepare.ts';
@@ -28,20 +28,20 @@ function bandOfColumn(
   isSky: readonly boolean[],
   column: number,
 ): number[] {
-  const { columns, rows, stride, widthPx, heightPx } = prepared;
+  const { columns, rows, side, widthPx, heightPx } = prepared;
   let skyHeightPx = 0;
   let ridgePx = -1;
-  for (let y = 0, at = column * stride; y < heightPx; y++, at += widthPx) {
+  for (let y = 0, at = column * side; y < heightPx; y++, at += widthPx) {
     if (isSky[labels[at] as number] !== true) continue;
     skyHeightPx++;
     ridgePx = y + 1;
   }
   const band: number[] = [];
-  for (let row = Math.min(rows - 1, Math.floor(ridgePx / stride)); row >= 0; row--) {
+  for (let row = Math.min(rows - 1, Math.floor(ridgePx / side)); row >= 0; row--) {
     const cell = row * columns + column;
     if (isSky[kept[cell] as number] !== true) continue;
-    const withinBand = ridgePx - row * stride <= BAND * skyHeightPx;
-    if (!withinBand && band.length * stride >= FEWEST_ROWS_PX) break;
+    const withinBand = ridgePx - row * side <= BAND * skyHeightPx;
+    if (!withinBand && band.length * side >= FEWEST_ROWS_PX) break;
     band.push(cell);
   }
   return band;
@@ -64,11 +64,16 @@ export function airColour(
   for (let column = 0; column < prepared.columns; column++) {
     for (const cell of bandOfColumn(prepared, labels, kept, isSky, column)) found.push(cell);
   }
-  if (found.length * prepared.stride ** 2 < FEWEST_PIXELS) return null;
+  if (found.length * prepared.side ** 2 < FEWEST_PIXELS) return null;
   const cells = Int32Array.from(found);
-  const medianOf = (values: Float32Array): number => percentiles(valuesOf(values, cells), [0.5])[0] as number;
+  const medianOf = (values: Float32Array, range: Range): number =>
+    percentiles(valuesOf(values, cells), [0.5], range)[0] as number;
   const { lightness, a, b } = prepared.lab;
-  return { L: medianOf(lightness), a: medianOf(a), b: medianOf(b) };
+  return {
+    L: medianOf(lightness, LIGHTNESS_RANGE),
+    a: medianOf(a, COLOUR_RANGE),
+    b: medianOf(b, COLOUR_RANGE),
+  };
 }
 
 interface Box {
@@ -108,7 +113,7 @@ export function airShareOf(prepared: Prepared, cells: Int32Array, air: LabColour
     number,
     number,
   ];
-  const { linear, columns, longSidePx, stride } = prepared;
+  const { linear, columns, longSidePx, side } = prepared;
   const box = boxAround(cells, columns);
   const places = placesIn(box, cells, columns);
   const ratios = new Float32Array(box.columns * box.rows).fill(Number.POSITIVE_INFINITY);
@@ -121,7 +126,7 @@ export function airShareOf(prepared: Prepared, cells: Int32Array, air: LabColour
     );
     ratios[places[at] as number] = Math.min(1, least);
   }
-  const radius = Math.floor((WINDOW * longSidePx) / 2 / stride);
+  const radius = Math.floor((WINDOW * longSidePx) / 2 / side);
   const darkest = slidingMinimum(ratios, box.columns, box.rows, radius);
-  return percentiles(valuesOf(darkest, places), [0.5])[0] as number;
+  return percentiles(valuesOf(darkest, places), [0.5], UNIT_RANGE)[0] as number;
 }

@@ -10,7 +10,7 @@ import { NO_PLANE } from '../planes/label-map.ts';
 import type { Prepared } from './prepare.ts';
 
 /** Points looked at along one boundary. */
-const MOST_POINTS = 400;
+const MOST_POINTS = 240;
 /** Half length of a profile and radius of the window that gives the normal, as shares of the long side. */
 const HALF_PROFILE = 0.01;
 const NORMAL_WINDOW = 0.005;

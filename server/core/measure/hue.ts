@@ -12,13 +12,31 @@ const SHORTEST_MEAN = 3;
 /** C* below which a pixel belongs to no family. */
 const FAMILY_CHROMA = 8;
 
-/** Family of a hue angle, 0 up to 360. */
-export function hueFamilyOf(hueDeg: number): HueFamily {
-  if (hueDeg < 42 || hueDeg >= 340) return 'red';
-  if (hueDeg < 76) return 'orange';
-  if (hueDeg < 105) return 'yellow';
-  if (hueDeg < 215) return 'green';
-  return hueDeg < 295 ? 'blue' : 'violet';
+/**
+ * A family boundary as a direction. sin(h − boundary) tells on which side a colour lies, without its angle;
+ * that holds within half a turn, so the two halves of the circle (b* ≥ 0 and below) are looked at apart.
+ */
+function boundary(hueDeg: number): readonly [number, number] {
+  return [Math.cos((hueDeg * Math.PI) / 180), Math.sin((hueDeg * Math.PI) / 180)];
+}
+
+const [COS_42, SIN_42] = boundary(42);
+const [COS_76, SIN_76] = boundary(76);
+const [COS_105, SIN_105] = boundary(105);
+const [COS_215, SIN_215] = boundary(215);
+const [COS_295, SIN_295] = boundary(295);
+const [COS_340, SIN_340] = boundary(340);
+
+/** Family of a colour that is not neutral. */
+export function hueFamilyOf(a: number, b: number): HueFamily {
+  if (b >= 0) {
+    if (COS_42 * b < SIN_42 * a) return 'red';
+    if (COS_76 * b < SIN_76 * a) return 'orange';
+    return COS_105 * b < SIN_105 * a ? 'yellow' : 'green';
+  }
+  if (COS_215 * b < SIN_215 * a) return 'green';
+  if (COS_295 * b < SIN_295 * a) return 'blue';
+  return COS_340 * b < SIN_340 * a ? 'violet' : 'red';
 }
 
 function meanOf(values: Float32Array): number {
@@ -33,19 +51,24 @@ export function meanHueDeg(a: Float32Array, b: Float32Array): number | null {
   return chromaOf(meanA, meanB) < SHORTEST_MEAN ? null : hueDegOf(meanA, meanB);
 }
 
-const FAMILIES: readonly HueFamily[] = ['red', 'orange', 'yellow', 'green', 'blue', 'violet'];
-
 /** Share of all samples with C* ≥ 8 in each family; the rest is neutral. */
 export function hueSharesOf(
   a: Float32Array,
   b: Float32Array,
   chroma: Float32Array,
 ): Record<HueFamily, number> {
-  const counts: Record<HueFamily, number> = { red: 0, orange: 0, yellow: 0, green: 0, blue: 0, violet: 0 };
+  const counts = { red: 0, orange: 0, yellow: 0, green: 0, blue: 0, violet: 0 };
   for (let at = 0; at < chroma.length; at++) {
-    if ((chroma[at] as number) >= FAMILY_CHROMA)
-      counts[hueFamilyOf(hueDegOf(a[at] as number, b[at] as number))]++;
+    if ((chroma[at] as number) >= FAMILY_CHROMA) counts[hueFamilyOf(a[at] as number, b[at] as number)]++;
   }
-  for (const family of FAMILIES) counts[family] /= chroma.length;
-  return counts;
+  const { red, orange, yellow, green, blue, violet } = counts;
+  const all = chroma.length;
+  return {
+    red: red / all,
+    orange: orange / all,
+    yellow: yellow / all,
+    green: green / all,
+    blue: blue / all,
+    violet: violet / all,
+  };
 }

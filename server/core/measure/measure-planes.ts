@@ -6,7 +6,7 @@
 import type { PlaneMeasures } from '../contract/measures.ts';
 import type { FractionPoint, LabColour, PlaneKind } from '../contract/setup.ts';
 import { checkOutline } from '../planes/check-outline.ts';
-import { erodeToGrid } from '../planes/erode.ts';
+import { erodeLabels, labelsOfBlocks } from '../planes/erode.ts';
 import { countLabels, drawLabelMap } from '../planes/label-map.ts';
 import { airColour } from './air.ts';
 import { edgesOf } from './edge.ts';
@@ -40,14 +40,15 @@ export function measurePlanes(
   pickedAir: LabColour | null,
 ): PictureMeasures {
   for (const plane of planes) checkOutline(plane.name, plane.outline);
-  const { widthPx, heightPx, stride, longSidePx } = prepared;
+  const { widthPx, heightPx, side, longSidePx } = prepared;
   const labels = drawLabelMap(
     widthPx,
     heightPx,
     planes.map((plane) => plane.outline),
   );
   const counts = countLabels(labels, planes.length);
-  const kept = erodeToGrid(labels, widthPx, heightPx, RIM * longSidePx, stride);
+  const eroded = erodeLabels(labels, widthPx, heightPx, RIM * longSidePx);
+  const kept = labelsOfBlocks(eroded, widthPx, heightPx, side);
   const cells = cellsByPlane(kept, planes.length);
   const isSky = planes.map((plane) => plane.kind === 'sky');
   const air = pickedAir ?? airColour(prepared, labels, kept, isSky);

@@ -9,7 +9,7 @@ import { munsellFromLuminancePercent } from '../colour/munsell-value.ts';
 import { warmCoolKernel } from '../colour/temperature.ts';
 import type { PlaneMeasures } from '../contract/measures.ts';
 import type { LabColour, PlaneKind } from '../contract/setup.ts';
-import { percentiles } from '../image/percentiles.ts';
+import { COLOUR_RANGE, LIGHTNESS_RANGE, percentiles } from '../image/percentiles.ts';
 import { airShareOf } from './air.ts';
 import { clippingOf } from './clipping.ts';
 import { hueSharesOf, meanHueDeg } from './hue.ts';
@@ -69,10 +69,10 @@ function chromaOfCells(a: Float32Array, b: Float32Array): Float32Array {
 }
 
 function detailOf(prepared: Prepared, cells: Int32Array, spread: number): number | null {
-  const { deviation } = prepared;
-  if (!deviation) return null;
+  const { squaredDeviation } = prepared;
+  if (!squaredDeviation) return null;
   let sum = 0;
-  for (let at = 0; at < cells.length; at++) sum += (deviation[cells[at] as number] as number) ** 2;
+  for (let at = 0; at < cells.length; at++) sum += squaredDeviation[cells[at] as number] as number;
   return Math.sqrt(sum / cells.length) / Math.max(spread, SMALLEST_SPREAD);
 }
 
@@ -87,7 +87,7 @@ function airFigures(input: PlaneInput, median: LabColour): Pick<PlaneMeasures, '
 
 function colourFigures(a: Float32Array, b: Float32Array, median: LabColour) {
   const chromas = chromaOfCells(a, b);
-  const [chroma, strong] = percentiles(chromas, [0.5, 0.9]) as [number, number];
+  const [chroma, strong] = percentiles(chromas, [0.5, 0.9], COLOUR_RANGE) as [number, number];
   return {
     chroma,
     strong,
@@ -135,12 +135,16 @@ export function figuresOfPlane(input: PlaneInput): PlaneMeasures {
   }
   const a = valuesOf(prepared.lab.a, cells);
   const b = valuesOf(prepared.lab.b, cells);
-  const [dark, mid, light] = percentiles(valuesOf(prepared.lab.lightness, cells), [0.05, 0.5, 0.95]) as [
-    number,
-    number,
-    number,
-  ];
-  const median = { L: mid, a: percentiles(a, [0.5])[0] as number, b: percentiles(b, [0.5])[0] as number };
+  const [dark, mid, light] = percentiles(
+    valuesOf(prepared.lab.lightness, cells),
+    [0.05, 0.5, 0.95],
+    LIGHTNESS_RANGE,
+  ) as [number, number, number];
+  const median = {
+    L: mid,
+    a: percentiles(a, [0.5], COLOUR_RANGE)[0] as number,
+    b: percentiles(b, [0.5], COLOUR_RANGE)[0] as number,
+  };
   const clipping = clippingOf(prepared.clipped, cells);
   const colour = clipping.colourLost ? COLOUR_LOST : colourFigures(a, b, median);
   return {

@@ -2,13 +2,13 @@
  * Everything about a plate that does not depend on where the outlines run, worked out once.
  *
  * In the flow: plate -> [prepare] -> measure-planes. Dragging an outline measures again from the same
- * `Prepared` and never blurs again. Figures are taken on a grid of every `stride`-th pixel of the blurred
- * plate; the grid is every pixel where the blur is finer than that could show. Pure.
+ * `Prepared` and never blurs again. Figures are taken from the cells of the blurred plate: its pixels, or on
+ * large plates blocks of 2 × 2, since the blur leaves nothing finer. Pure.
  */
-import { LINEAR_OF_CODE } from '../colour/transfer.ts';
-import { blurToGrid } from '../image/gaussian.ts';
+import { linearBlocks, meanOfBlocks } from '../image/blocks.ts';
+import { gaussianBlur, sigmaAfterBlocks } from '../image/gaussian.ts';
 import { type LabPlanes, labPlanesFromLinear, lightnessOfPixels } from '../image/light-tables.ts';
-import { clipOf, type EncodedRaster, type MeasurablePlate } from '../image/raster.ts';
+import { clipMap, type MeasurablePlate } from '../image/raster.ts';
 
 /** Blur before colour figures, as a share of the long side. */
 const COLOUR_BLUR = 0.0015;
@@ -16,15 +16,17 @@ const COLOUR_BLUR = 0.0015;
 const DETAIL_BLUR = 0.004;
 /** Long side under which detail and edges are not measured, pixels. */
 export const DETAIL_LIMIT_PX = 1200;
-/** Blur, in pixels, from which every second pixel shows all there is. */
-const SPARSE_GRID_SIGMA_PX = 1.75;
+/** Blur, in pixels, from which the plate is halved first: nothing that remains is lost by it. */
+const HALVING_SIGMA_PX = 2.25;
+/** Side of the blocks from which the wide blur of detail is taken. */
+const DETAIL_BLOCK_PX = 4;
 
 export interface Prepared {
   readonly widthPx: number;
   readonly heightPx: number;
   readonly longSidePx: number;
-  /** Pixels between neighbouring cells of the grid. */
-  readonly stride: number;
+  /** Side of a cell in pixels. */
+  readonly side: 1 | 2;
   readonly columns: number;
   readonly rows: number;
   /** Blurred linear RGB of each cell, interleaved. */
@@ -35,108 +37,109 @@ export interface Prepared {
   readonly clipped: Uint8Array;
   /** L* of every pixel, unblurred; null when the plate is too small for detail. */
   readonly pixelLightness: Float32Array | null;
-  /** L* of each cell minus its blurred surroundings; null when the plate is too small. */
-  readonly deviation: Float32Array | null;
+  /** Mean over each cell of the square of L* minus its blurred surroundings; null when the plate is too small. */
+  readonly squaredDeviation: Float32Array | null;
 }
 
-function blurColours(raster: EncodedRaster, sigmaPx: number, stride: number): Float32Array {
-  const { widthPx, heightPx, samples } = raster;
-  return blurToGrid({
-    widthPx,
-    heightPx,
-    channels: 3,
-    sigmaPx,
-    stride,
-    readRow: (y, line, offset) => {
-      const start = y * widthPx * 3;
-      for (let at = 0; at < widthPx * 3; at++) {
-        line[offset + at] = LINEAR_OF_CODE[samples[start + at] as number] as number;
-      }
-    },
-  });
-}
-
-/** L* minus Gaussian L* at the cells; the Gaussian is worked out on a coarse grid and read between its cells. */
-function deviationsAt(
+/** Mean square of L* minus blurred L* in each cell; the blur is read between the cells of a coarser grid. */
+function squaredDeviations(
   lightness: Float32Array,
   widthPx: number,
   heightPx: number,
-  sigmaPx: number,
-  stride: number,
+  side: number,
 ): Float32Array {
-  const coarse = 4;
-  const surroundings = blurToGrid({
-    widthPx,
-    heightPx,
-    channels: 1,
-    sigmaPx,
-    stride: coarse,
-    readRow: (y, line, offset) => line.set(lightness.subarray(y * widthPx, (y + 1) * widthPx), offset),
-  });
-  const coarseColumns = Math.ceil(widthPx / coarse);
-  const coarseRows = Math.ceil(heightPx / coarse);
-  const columns = Math.ceil(widthPx / stride);
-  const result = new Float32Array(columns * Math.ceil(heightPx / stride));
-  for (let y = 0, to = 0; y < heightPx; y += stride) {
-    const top = Math.floor(y / coarse);
-    const down = y / coarse - top;
-    const upper = top * coarseColumns;
-    const lower = Math.min(top + 1, coarseRows - 1) * coarseColumns;
-    for (let x = 0; x < widthPx; x += stride, to++) {
-      const left = Math.floor(x / coarse);
-      const right = Math.min(left + 1, coarseColumns - 1);
-      const along = x / coarse - left;
+  const sigma = DETAIL_BLUR * Math.max(widthPx, heightPx);
+  const coarse = meanOfBlocks(lightness, widthPx, heightPx, DETAIL_BLOCK_PX);
+  const surroundings = gaussianBlur(coarse, sigmaAfterBlocks(sigma, DETAIL_BLOCK_PX));
+  const [columns, rows] = [Math.ceil(widthPx / side), Math.ceil(heightPx / side)];
+  const across = placesBetween(columns, side / DETAIL_BLOCK_PX, coarse.columns);
+  const down = placesBetween(rows, side / DETAIL_BLOCK_PX, coarse.rows);
+  const result = new Float32Array(columns * rows);
+  for (let row = 0, to = 0; row < rows; row++) {
+    const upper = (down.index[row] as number) * coarse.columns;
+    const lower = Math.min(upper + coarse.columns, surroundings.length - coarse.columns);
+    const low = down.rest[row] as number;
+    for (let column = 0; column < columns; column++, to++) {
+      const left = across.index[column] as number;
+      const right = Math.min(left + 1, coarse.columns - 1);
+      const far = across.rest[column] as number;
       const above =
-        (1 - along) * (surroundings[upper + left] as number) +
-        along * (surroundings[upper + right] as number);
+        (1 - far) * (surroundings[upper + left] as number) + far * (surroundings[upper + right] as number);
       const below =
-        (1 - along) * (surroundings[lower + left] as number) +
-        along * (surroundings[lower + right] as number);
-      result[to] = (lightness[y * widthPx + x] as number) - ((1 - down) * above + down * below);
+        (1 - far) * (surroundings[lower + left] as number) + far * (surroundings[lower + right] as number);
+      result[to] = meanSquareAround((1 - low) * above + low * below, lightness, widthPx, column, row, side);
     }
   }
   return result;
 }
 
-function clippedCells(plate: MeasurablePlate, stride: number): Uint8Array {
-  const { widthPx, heightPx, samples } = plate.raster;
-  const map = plate.clipped ?? null;
-  const cells = new Uint8Array(Math.ceil(widthPx / stride) * Math.ceil(heightPx / stride));
-  for (let y = 0, to = 0; y < heightPx; y += stride) {
-    for (let x = 0; x < widthPx; x += stride, to++) {
-      const pixel = y * widthPx + x;
-      const at = pixel * 3;
-      cells[to] = map
-        ? (map[pixel] as number)
-        : clipOf(samples[at] as number, samples[at + 1] as number, samples[at + 2] as number);
+/** Where the centres of `count` cells lie between the centres of coarser ones, `ratio` of these a cell. */
+function placesBetween(
+  count: number,
+  ratio: number,
+  coarseCount: number,
+): { index: Int32Array; rest: Float64Array } {
+  const places = Float64Array.from({ length: count }, (_, cell) =>
+    Math.min(coarseCount - 1, Math.max(0, (cell + 0.5) * ratio - 0.5)),
+  );
+  return {
+    index: Int32Array.from(places, Math.floor),
+    rest: places.map((place) => place - Math.floor(place)),
+  };
+}
+
+/** Mean square of L* − `level` over the pixels of one cell. Only whole cells lie inside a plane. */
+function meanSquareAround(
+  level: number,
+  lightness: Float32Array,
+  widthPx: number,
+  column: number,
+  row: number,
+  side: number,
+): number {
+  let sum = 0;
+  for (let dy = 0; dy < side; dy++) {
+    const start = (row * side + dy) * widthPx + column * side;
+    for (let dx = 0; dx < side; dx++) {
+      const away = (lightness[start + dx] ?? level) - level; // beyond the last row there is nothing
+      sum += away * away;
     }
+  }
+  return sum / (side * side);
+}
+
+/** Clip value of each cell: that of its upper left pixel. */
+function clippedCells(plate: MeasurablePlate, side: number): Uint8Array {
+  const { widthPx, heightPx } = plate.raster;
+  const map = plate.clipped ?? clipMap(plate.raster);
+  if (side === 1) return map;
+  const cells = new Uint8Array(Math.ceil(widthPx / side) * Math.ceil(heightPx / side));
+  for (let y = 0, to = 0; y < heightPx; y += side) {
+    for (let x = 0; x < widthPx; x += side, to++) cells[to] = map[y * widthPx + x] as number;
   }
   return cells;
 }
 
-/**
- * @param plate corrected and upright; a clip map, when given, has one byte a pixel.
- * @returns about 16 bytes a pixel of the plate (at 2,048 px; 50 on small plates).
- */
+/** @param plate corrected and upright; a clip map, when given, has one byte a pixel. */
 export function prepareMeasurable(plate: MeasurablePlate): Prepared {
   const { widthPx, heightPx } = plate.raster;
   const longSidePx = Math.max(widthPx, heightPx);
   const sigmaPx = COLOUR_BLUR * longSidePx;
-  const stride = sigmaPx >= SPARSE_GRID_SIGMA_PX ? 2 : 1;
-  const linear = blurColours(plate.raster, sigmaPx, stride);
+  const side = sigmaPx >= HALVING_SIGMA_PX ? 2 : 1;
+  const blocks = linearBlocks(plate.raster, side);
+  const linear = gaussianBlur(blocks, sigmaAfterBlocks(sigmaPx, side));
   const pixelLightness = longSidePx >= DETAIL_LIMIT_PX ? lightnessOfPixels(plate.raster) : null;
   return {
     widthPx,
     heightPx,
     longSidePx,
-    stride,
-    columns: Math.ceil(widthPx / stride),
-    rows: Math.ceil(heightPx / stride),
+    side,
+    columns: blocks.columns,
+    rows: blocks.rows,
     linear,
     lab: labPlanesFromLinear(linear),
-    clipped: clippedCells(plate, stride),
+    clipped: clippedCells(plate, side),
     pixelLightness,
-    deviation:
-      pixelLightness && deviationsAt(pixelLightness, widthPx, heightPx, DETAIL_BLUR * longSidePx, stride),
+    squaredDeviation: pixelLightness && squaredDeviations(pixelLightness, widthPx, heightPx, side),
   };
 }

@@ -35,51 +35,74 @@ function reaches(radiusPx: number, cap: number): Int16Array {
   });
 }
 
-/** Marks in `near` what lies within reach, walking from one end of the row to the other. */
+/** Takes off what lies within reach of another label, walking from one end of the row to the other. */
 function sweepRow(
   labels: Uint8Array,
   distances: Uint8Array,
   reach: Int16Array,
   row: { start: number; end: number; step: 1 | -1 },
-  near: Uint8Array,
-  nearStart: number,
+  kept: Uint8Array,
 ): void {
-  let left = -1; // pixels still within reach, this one not counted
-  for (let at = row.start; at !== row.end; at += row.step) {
-    if (at !== row.start && labels[at] !== labels[at - row.step]) left = reach[0] as number;
+  const { start, end, step } = row;
+  const beside = reach[0] as number;
+  let left = 0; // pixels still within reach, this one counted
+  let before = labels[start] as number;
+  for (let at = start; at !== end; at += step) {
+    const label = labels[at] as number;
+    if (label !== before) left = beside;
+    before = label;
     const own = (reach[distances[at] as number] as number) + 1;
     if (own > left) left = own;
-    if (left > 0) near[at - nearStart] = 1;
-    left--;
+    if (left > 0) {
+      kept[at] = NO_PLANE;
+      left--;
+    }
   }
 }
 
 /**
- * Labels of every `stride`-th pixel in both directions (from pixel 0, 0), `NO_PLANE` where it was taken off.
+ * Labels with the rim of every plane taken off (`NO_PLANE` there).
  * @param radiusPx distance below which a pixel is left out, up to 254.
  */
-export function erodeToGrid(
+export function erodeLabels(
   labels: Uint8Array,
   widthPx: number,
   heightPx: number,
   radiusPx: number,
-  stride: number,
 ): Uint8Array {
   const cap = Math.min(255, Math.ceil(radiusPx) + 1);
   const distances = columnDistances(labels, widthPx, cap);
   const reach = reaches(radiusPx, cap);
-  const columns = Math.ceil(widthPx / stride);
-  const kept = new Uint8Array(columns * Math.ceil(heightPx / stride));
-  const near = new Uint8Array(widthPx);
-  for (let y = 0, to = 0; y < heightPx; y += stride) {
+  const kept = labels.slice();
+  for (let y = 0; y < heightPx; y++) {
     const first = y * widthPx;
     const last = first + widthPx - 1;
-    near.fill(0);
-    sweepRow(labels, distances, reach, { start: first, end: last + 1, step: 1 }, near, first);
-    sweepRow(labels, distances, reach, { start: last, end: first - 1, step: -1 }, near, first);
-    for (let x = 0; x < widthPx; x += stride, to++) {
-      kept[to] = near[x] === 1 ? NO_PLANE : (labels[first + x] as number);
-    }
+    sweepRow(labels, distances, reach, { start: first, end: last + 1, step: 1 }, kept);
+    sweepRow(labels, distances, reach, { start: last, end: first - 1, step: -1 }, kept);
   }
   return kept;
+}
+
+/** Labels of blocks of `side` × `side` pixels: a block belongs to a plane when all its pixels do. */
+export function labelsOfBlocks(
+  labels: Uint8Array,
+  widthPx: number,
+  heightPx: number,
+  side: 1 | 2,
+): Uint8Array {
+  if (side === 1) return labels;
+  const columns = Math.ceil(widthPx / 2);
+  const blocks = new Uint8Array(columns * Math.ceil(heightPx / 2));
+  for (let y = 0, to = 0; y < heightPx; y += 2) {
+    const upper = y * widthPx;
+    const lower = Math.min(heightPx - 1, y + 1) * widthPx;
+    for (let x = 0; x < widthPx; x += 2, to++) {
+      const right = Math.min(widthPx - 1, x + 1);
+      const label = labels[upper + x] as number;
+      const same =
+        label === labels[upper + right] && label === labels[lower + x] && label === labels[lower + right];
+      blocks[to] = same ? label : NO_PLANE;
+    }
+  }
+  return blocks;
 }
