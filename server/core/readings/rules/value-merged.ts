@@ -1,0 +1,95 @@
+/**
+ * V2: two neighbouring planes that read as one shape.
+ *
+ * In the flow: scene -> [rule] -> findings. Pure. Source: common practice; half a step as the smallest difference
+ * that a painter mixes on purpose.
+ */
+import { because } from '../conditions.ts';
+import { shows } from '../gate.ts';
+import type { Finding, Lever, Rule } from '../rule.ts';
+import { neighbours, type Scene, type ScenePlane } from '../scene.ts';
+
+const APART_L = 8;
+const APART_DE = 12;
+const MERGED_L = 4;
+const MERGED_DE = 7;
+
+interface Apart {
+  L: number;
+  /** Null where a or b is not known. */
+  dE: number | null;
+}
+
+function apart(one: ScenePlane, two: ScenePlane, which: 'target' | 'painting'): Apart | null {
+  const [p, q] = [one[which], two[which]];
+  if (!p || !q || p.mid === null || q.mid === null) return null;
+  const L = Math.abs(p.mid - q.mid);
+  if (p.a === null || q.a === null || p.b === null || q.b === null) return { L, dE: null };
+  return { L, dE: Math.hypot(L, p.a - q.a, p.b - q.b) };
+}
+
+const isMerged = ({ L, dE }: Apart) => L < MERGED_L && (dE ?? 0) < MERGED_DE;
+
+/** What was lost between target and painting, by value or else by colour; null inside the noise. */
+function lostOf(scene: Scene, far: ScenePlane, near: ScenePlane, target: Apart, painted: Apart) {
+  const lostL = target.L - painted.L;
+  const sigmaL = scene.noise.difference(far.painting, near.painting, 'mid');
+  if (target.L >= APART_L && shows(lostL, APART_L - MERGED_L, sigmaL)) {
+    return { difference: lostL, threshold: APART_L - MERGED_L, byValue: true };
+  }
+  const lostDe = (target.dE ?? 0) - (painted.dE ?? 0);
+  const sigmaDe = scene.noise.colourDistance(far.painting, near.painting);
+  if ((target.dE ?? 0) >= APART_DE && shows(lostDe, APART_DE - MERGED_DE, sigmaDe)) {
+    return { difference: lostDe, threshold: APART_DE - MERGED_DE, byValue: false };
+  }
+  return null;
+}
+
+function merge(scene: Scene, far: ScenePlane, near: ScenePlane): Finding | null {
+  const [target, painted] = [apart(far, near, 'target'), apart(far, near, 'painting')];
+  if (!target || !painted || !isMerged(painted)) return null;
+  const planes = [far.name, near.name];
+  const names = `The ${far.label} and the ${near.label}`;
+  if (isMerged(target)) {
+    return {
+      planes,
+      difference: MERGED_L,
+      threshold: MERGED_L,
+      form: 'question',
+      sentence: `${names} share one value, in the ${scene.targetWord} too. Should one sit behind the other?`,
+      restsOn: planes,
+      levers: [],
+    };
+  }
+  const lost = lostOf(scene, far, near, target, painted);
+  if (!lost) return null;
+  const lighter = (far.target?.mid ?? 0) > (near.target?.mid ?? 0);
+  const lever: Lever = lost.byValue
+    ? { plane: far.name, part: 'whole', direction: lighter ? 'lift' : 'deepen', amountL: lost.difference }
+    : { plane: far.name, part: 'colour', direction: 'toward-air', amountL: null };
+  return {
+    planes,
+    difference: lost.difference,
+    threshold: lost.threshold,
+    form: 'finding',
+    sentence: `${names} have almost the same value here, so one can't sit behind the other.`,
+    restsOn: planes,
+    levers: [lever],
+  };
+}
+
+export const V2: Rule = {
+  id: 'V2',
+  name: 'Planes merged',
+  group: 2,
+  family: null,
+  inputs: 'mid, a, b of neighbours, sky included',
+  threshold:
+    'target at least 8 L* or 12 dE apart, painting under 4 L* and 7 dE: under half a step reads as one shape',
+  noise: 'difference of two mids, or of two colours, inside the painting',
+  mutedBy: because('fog', 'night'),
+  colour: false,
+  why: 'Two planes of one value and colour read as a single shape, and the space between them closes.',
+  source: 'common practice, no source',
+  find: (scene) => neighbours(scene.planes).flatMap(({ far, near }) => merge(scene, far, near) ?? []),
+};

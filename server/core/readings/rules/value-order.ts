@@ -1,0 +1,134 @@
+/**
+ * V1, V3: the order of the big values, and the one plane that jumps.
+ *
+ * In the flow: scene -> [rules] -> findings. Pure. Sources: Poore 1903 (the isolated false value is the worst),
+ * Harrison 1909 (values are relations); thresholds from the trade notes.
+ */
+import { fitKeyAndSpan } from '../../gaps/fit.ts';
+import { median } from '../../image/percentiles.ts';
+import { because } from '../conditions.ts';
+import { shows } from '../gate.ts';
+import type { Finding, Rule } from '../rule.ts';
+import type { Scene, ScenePlane } from '../scene.ts';
+import { aboutAmount } from '../words.ts';
+
+const SWAP_IN_TARGET = 6;
+const SWAP_IN_PAINTING = 4;
+const JUMP_L = 7;
+const JUMP_TIMES = 2.5;
+const JUMP_PLANES = 4;
+
+const mid = (plane: ScenePlane) => ({ r: plane.target?.mid ?? null, p: plane.painting.mid ?? 0 });
+
+/** Residuals of the key-and-span fit over planes whose target is trusted, by plane. */
+export function residuals(scene: Scene): Map<ScenePlane, number> {
+  const usable = scene.planes.filter((plane) => plane.target?.mid != null);
+  const trusted = usable.filter((plane) => !plane.unreliable);
+  const { key, span } = fitKeyAndSpan(trusted.map((plane) => [plane.target?.mid ?? 0, mid(plane).p]));
+  if (key === null || span === null) return new Map();
+  return new Map(usable.map((plane) => [plane, mid(plane).p - key - span * (plane.target?.mid ?? 0)]));
+}
+
+function swap(scene: Scene, one: ScenePlane, two: ScenePlane, off: Map<ScenePlane, number>): Finding | null {
+  const [first, second] = [mid(one), mid(two)];
+  if (first.r === null || second.r === null || first.r - second.r < SWAP_IN_TARGET) return null;
+  const difference = second.p - first.p;
+  const sigma = scene.noise.difference(one.painting, two.painting, 'mid');
+  if (!shows(difference, SWAP_IN_PAINTING, sigma)) return null;
+  const firstIsOff = Math.abs(off.get(one) ?? 0) >= Math.abs(off.get(two) ?? 0);
+  const nearestLowered = two !== scene.nearest;
+  return {
+    planes: [one, two].sort((p, q) => p.index - q.index).map((plane) => plane.name),
+    difference,
+    threshold: SWAP_IN_PAINTING,
+    form: 'finding',
+    sentence: `In the ${scene.targetWord} the ${one.label} is lighter than the ${two.label}; you have them the other way round.`,
+    restsOn: [one.name, two.name],
+    // Only a foreground put into shadow, or a far plane put into sun, is what these conditions excuse.
+    immuneTo: [
+      ...(one === scene.nearest ? [] : (['cloud-shadow'] as const)),
+      ...(nearestLowered ? [] : (['sun-spot'] as const)),
+    ],
+    levers: [
+      {
+        plane: firstIsOff ? one.name : two.name,
+        part: 'whole',
+        direction: firstIsOff ? 'lift' : 'deepen',
+        amountL: difference + SWAP_IN_PAINTING,
+      },
+    ],
+  };
+}
+
+export const V1: Rule = {
+  id: 'V1',
+  name: 'Value order swapped',
+  group: 2,
+  family: null,
+  inputs: 'mid of any two planes, sky included',
+  threshold: 'target at least 6 L* one way, painting more than 4 L* the other: together one step',
+  noise: 'difference of two mids inside the painting',
+  mutedBy: because('cloud-shadow', 'sun-spot'),
+  colour: false,
+  why: 'The order of the big values carries the picture before anything else does.',
+  source: 'Harrison 1909, ch. on values; Poore 1903',
+  find(scene) {
+    const off = residuals(scene);
+    const found = scene.planes
+      .flatMap((one) =>
+        scene.planes.flatMap((two) => (one === two ? [] : (swap(scene, one, two, off) ?? []))),
+      )
+      .sort((one, two) => two.difference - one.difference);
+    const told = new Set<string>();
+    return found.filter(({ planes }) => {
+      const news = planes.some((plane) => !told.has(plane));
+      for (const plane of planes) told.add(plane);
+      return news;
+    });
+  },
+};
+
+function jump(scene: Scene, plane: ScenePlane, off: number): Finding {
+  const tooLight = off > 0;
+  const amount = aboutAmount(off, scene.noise.grade);
+  return {
+    planes: [plane.name],
+    difference: Math.abs(off),
+    threshold: JUMP_L,
+    form: 'finding',
+    sentence: `Everything else keeps its relation, but the ${plane.label} is${amount} too ${tooLight ? 'light' : 'dark'}.`,
+    restsOn: [plane.name],
+    immuneTo: [
+      ...(plane === scene.nearest && !tooLight ? [] : (['cloud-shadow'] as const)),
+      ...(plane !== scene.nearest && tooLight ? [] : (['sun-spot'] as const)),
+    ],
+    levers: [
+      { plane: plane.name, part: 'whole', direction: tooLight ? 'deepen' : 'lift', amountL: Math.abs(off) },
+    ],
+  };
+}
+
+export const V3: Rule = {
+  id: 'V3',
+  name: 'One plane jumps',
+  group: 2,
+  family: null,
+  inputs: 'mid of every plane, sky included, against the key-and-span fit',
+  threshold:
+    'residual at least 7 L* (three quarters of a step) and 2.5 times the median residual; four planes or more',
+  noise: 'a relation inside the painting, plus the sampling of the plane',
+  mutedBy: because('cloud-shadow', 'sun-spot'),
+  colour: false,
+  why: 'When all values agree but one, the eye goes to that one: the isolated false value is the worst.',
+  source: 'Poore 1903',
+  find(scene) {
+    const off = residuals(scene);
+    const typical = median([...off.values()].map(Math.abs)) ?? 0;
+    if (off.size < JUMP_PLANES) return [];
+    return [...off].flatMap(([plane, residual]) => {
+      const sigma = Math.SQRT2 * scene.noise.own(plane.painting, 'mid');
+      const apart = Math.abs(residual) >= JUMP_TIMES * typical;
+      return apart && shows(Math.abs(residual), JUMP_L, sigma) ? [jump(scene, plane, residual)] : [];
+    });
+  },
+};
