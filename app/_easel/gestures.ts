@@ -17,7 +17,7 @@ export interface At {
 /** What a stage does with gestures. */
 export interface GestureTarget {
   /** Whether a drag with one finger or button belongs to what the hand holds; else it moves the picture. */
-  takesDrag(): boolean;
+  takesDrag(start: At): boolean;
   tap(at: At, twice: boolean): void;
   dragStart(at: At): void;
   dragMove(at: At): void;
@@ -88,7 +88,7 @@ export class Gestures {
   #leaveRest(at: At): void {
     const slop = at.touch ? TOUCH_SLOP_PX : SLOP_PX;
     if (Math.hypot(at.x - this.#start.x, at.y - this.#start.y) < slop) return;
-    if (this.#target.takesDrag()) {
+    if (this.#target.takesDrag(this.#start)) {
       this.#mode = 'hand';
       this.#target.dragStart(this.#start);
       this.#target.dragMove(at);

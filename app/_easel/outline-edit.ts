@@ -170,23 +170,3 @@ const samePoint = (a: FractionPoint, b: FractionPoint) => a[0] === b[0] && a[1] 
 export function same(a: Outline, b: Outline): boolean {
   return a.length === b.length && a.every((point, at) => samePoint(point, b[at] ?? [Number.NaN, Number.NaN]));
 }
-
-/** Where a plane's number stands: the middle of the widest stretch through the outline near mid-height. */
-export function badgePlace(outline: Outline): FractionPoint {
-  const heights = outline.map(([, y]) => y);
-  const [top, bottom] = [Math.min(...heights), Math.max(...heights)];
-  const y = top + (bottom - top) * 0.35;
-  const crossings = outline
-    .flatMap((a, at) => {
-      const b = outline[(at + 1) % outline.length] ?? a;
-      if (a[1] > y === b[1] > y) return [];
-      return [a[0] + ((y - a[1]) / (b[1] - a[1])) * (b[0] - a[0])];
-    })
-    .sort((a, b) => a - b);
-  let best: [number, number] = [0.5, 0.5];
-  for (let at = 0; at + 1 < crossings.length; at += 2) {
-    const [from, to] = [crossings[at] ?? 0, crossings[at + 1] ?? 0];
-    if (at === 0 || to - from > best[1] - best[0]) best = [from, to];
-  }
-  return insidePicture([(best[0] + best[1]) / 2, y]);
-}

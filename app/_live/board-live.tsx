@@ -18,7 +18,7 @@ import type { BoardView } from '#server/core/contract/responses.ts';
 import { mayWriteRoom } from '#server/core/live/permission.ts';
 import type { BoardLive, Permissions, PointerHere, Preview } from './board-live-types.ts';
 import { BoardStore } from './board-store.ts';
-import { heldByOther, peopleHere, pointersHere } from './presence.ts';
+import { heldByOther, peopleHere, pointersHere, whenFree } from './presence.ts';
 import { BoardReaders, writerOf } from './read-board.ts';
 import { type Documents, writersFor } from './writers.ts';
 
@@ -139,6 +139,7 @@ export function BoardLiveProvider({ board, children }: { board: BoardView; child
       dismissRefusal: (id) => store.dismissRefusal(id),
       heldBy: (what) => heldByOther(store.present, what, store.ownClientId()),
       hold: (what) => store.hold(what),
+      whenFree: (what, act) => whenFree(store, what, act),
       point: (at) => store.point(at),
       undo: () => store.history.undo(),
       redo: () => store.history.redo(),

@@ -37,5 +37,37 @@ export function heldByOther(
   return holder && holder.clientId !== ownClientId ? holder.person.name : null;
 }
 
+/** Holds and documents travel on different lines: time for a document to arrive after its hold was let go. */
+const SETTLE_MS = 200;
+/** Nobody is waited for longer than this; a window may have gone while it held something. */
+const PATIENCE_MS = 8000;
+
+interface PresenceSource {
+  readonly present: readonly PresentPerson[];
+  ownClientId(): number;
+  subscribePresence(listener: () => void): () => void;
+}
+
+/** Runs `act` at once, or after the other person who took `what` first has let go of it. */
+export function whenFree(source: PresenceSource, what: string, act: () => void): void {
+  const held = () => heldByOther(source.present, what, source.ownClientId()) !== null;
+  if (!held()) {
+    act();
+    return;
+  }
+  let done = false;
+  const finish = () => {
+    if (done) return;
+    done = true;
+    stop();
+    clearTimeout(patience);
+    setTimeout(act, SETTLE_MS);
+  };
+  const stop = source.subscribePresence(() => {
+    if (!held()) finish();
+  });
+  const patience = setTimeout(finish, PATIENCE_MS);
+}
+
 export const outlineHold = (pictureId: string, planeId: string) => `outline/${pictureId}/${planeId}`;
 export const photoHold = (pictureId: string) => `photo/${pictureId}`;

@@ -29,7 +29,7 @@ export class StepHistory {
   }
 
   /** Follows these root types of a document. A document that is thrown away is dropped with `forget`. */
-  follow(doc: Y.Doc, types: Y.AbstractType<unknown>[]): void {
+  follow(doc: Y.Doc, types: Y.Map<unknown>[]): void {
     const manager = new Y.UndoManager(types, { trackedOrigins: new Set([this.#origin]), captureTimeout: 0 });
     manager.on('stack-item-added', ({ type }) => {
       if (this.#replaying || type !== 'undo') return;

@@ -1,0 +1,69 @@
+'use client';
+/**
+ * The line under the pictures: what the hand can do now, in one sentence and a few buttons.
+ *
+ * In the flow: easel -> [easel-bar] -> outline, mark and photo controls.
+ */
+import type { ReactNode } from 'react';
+import { useBoardLive } from '#app/_live/board-live.tsx';
+import { words } from '#app/_words/en-easel.ts';
+import { useTools } from '#app/_workspace/tools.tsx';
+import type { PictureView } from '#server/core/contract/responses.ts';
+import styles from './easel-bar.module.css';
+import { useEasel } from './easel-state.tsx';
+import { OutlineControls } from './outline-controls.tsx';
+import { PhotoControls } from './photo-controls.tsx';
+import { PinWords } from './pin-words.tsx';
+
+export interface Shown {
+  reference: PictureView | null;
+  painting: PictureView | null;
+}
+
+export function EaselBar({ reference, painting }: Shown) {
+  const { tool } = useTools();
+  const { photoOf } = useBoardLive();
+  const { sentence } = useEasel();
+  const controls: Record<typeof tool, ReactNode> = {
+    look: null,
+    outline: <OutlineControls reference={reference} painting={painting} />,
+    mark: <MarkControls />,
+    draw: <MarkSentence how={words.mark.drawHow} />,
+    photo: <PhotoControls painting={painting} />,
+  };
+  const corners = painting ? photoOf(painting.id).corners : undefined;
+  return (
+    <div className={styles.bar}>
+      {controls[tool]}
+      {corners && tool !== 'photo' && tool !== 'outline' ? <SquaredChoice /> : null}
+      <p className={styles.trouble} role="alert">
+        {sentence}
+      </p>
+    </div>
+  );
+}
+
+function MarkControls() {
+  const { pin } = useEasel();
+  return pin ? <PinWords pin={pin} /> : <MarkSentence how={words.mark.pinHow} />;
+}
+
+function MarkSentence({ how }: { how: string }) {
+  const { may } = useBoardLive();
+  return <p className={styles.sentence}>{may.mark ? how : words.mark.onlyLook}</p>;
+}
+
+/** As photographed, or squared by its corners. */
+export function SquaredChoice() {
+  const { squared, setSquared } = useEasel();
+  return (
+    <div className={styles.choice} role="group" aria-label={words.photo.shownAs}>
+      <button type="button" aria-pressed={!squared} onClick={() => setSquared(false)}>
+        {words.easel.asPhotographed}
+      </button>
+      <button type="button" aria-pressed={squared} onClick={() => setSquared(true)}>
+        {words.easel.squared}
+      </button>
+    </div>
+  );
+}

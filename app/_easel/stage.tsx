@@ -1,0 +1,97 @@
+'use client';
+/**
+ * One picture on the easel: its window, its sheet that pans and zooms, the layers over it and the hands on it.
+ *
+ * In the flow: easel -> [stage] -> picture copies and layers.
+ */
+import { type CSSProperties, type ReactNode, useMemo, useRef } from 'react';
+import { useBoardLive } from '#app/_live/board-live.tsx';
+import { words } from '#app/_words/en-easel.ts';
+import type { PictureView } from '#server/core/contract/responses.ts';
+import { useEasel } from './easel-state.tsx';
+import type { Frame } from './frame.ts';
+import type { Hand } from './hand.ts';
+import { PictureCopies } from './picture-copies.tsx';
+import styles from './stage.module.css';
+import { StageContext, type StageInside } from './stage-context.tsx';
+import { usePlacement } from './use-placement.ts';
+import { useStageHands } from './use-stage-hands.ts';
+import { toFraction } from './view-transform.ts';
+
+interface StageProps {
+  picture: PictureView;
+  frame: Frame;
+  hand: Hand;
+  label: string;
+  /** Part of the stage that is shown when two lie over each other: a CSS clip path. */
+  clip?: string;
+  swipe(towards: 'left' | 'right'): void;
+  /** Layers over the picture. */
+  children: ReactNode;
+  /** Things that stand in the window and do not move with the picture. */
+  fixed?: ReactNode;
+}
+
+export function Stage({ picture, frame, hand, label, clip, swipe, children, fixed }: StageProps) {
+  const { views } = useEasel();
+  const { board, point } = useBoardLive();
+  const placed = usePlacement(views, frame);
+  const first = useRef<HTMLImageElement>(null);
+  const { crosshair, ...handlers } = useStageHands({
+    ...{ views, placed, frame, hand, swipe },
+    seen: (at) => point(at && insideOf(at) ? { pictureId: picture.id, x: at[0], y: at[1] } : null),
+  });
+  const { stage, sheet, bent, placement } = placed;
+  const inside = useMemo<StageInside>(
+    () => ({
+      ...{ boardId: board.id, picture, frame, aspect: frame.size.height / frame.size.width },
+      pointAt(clientX, clientY) {
+        const box = stage.current?.getBoundingClientRect();
+        return frame.original(toFraction(placement(), clientX - (box?.left ?? 0), clientY - (box?.top ?? 0)));
+      },
+      pixel: () => ({ x: 1 / placement().width, y: 1 / placement().height }),
+      image: () => first.current,
+    }),
+    [board.id, picture, frame, stage, placement],
+  );
+  const style: CSSProperties = { cursor: hand.cursor, ...(clip ? { clipPath: clip } : {}) };
+  return (
+    <StageContext value={inside}>
+      <div
+        ref={stage}
+        className={styles.stage}
+        style={style}
+        data-whole={placed.whole && !hand.drag ? '' : undefined}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: keys pan, zoom and set points here.
+        tabIndex={0}
+        role="application"
+        aria-roledescription={words.easel.role}
+        aria-label={`${label}. ${hand.keysHint}`}
+        {...handlers}
+      >
+        <div ref={sheet} className={styles.sheet}>
+          <div ref={bent} className={styles.bent}>
+            <PictureCopies
+              boardId={board.id}
+              pictureId={picture.id}
+              copy={placed.copy}
+              label={label}
+              first={first}
+            />
+          </div>
+          {children}
+          {crosshair ? (
+            <span
+              className={styles.crosshair}
+              style={{ left: `${crosshair[0] * 100}%`, top: `${crosshair[1] * 100}%` }}
+              aria-hidden="true"
+            />
+          ) : null}
+        </div>
+        {fixed}
+      </div>
+    </StageContext>
+  );
+}
+
+const insideOf = ([x, y]: readonly [number, number]) => x >= 0 && x <= 1 && y >= 0 && y <= 1;

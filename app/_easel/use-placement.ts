@@ -1,0 +1,66 @@
+'use client';
+/**
+ * Lays a picture's sheet where the shared view wants it, without redrawing anything above it.
+ *
+ * In the flow: view-store -> [use-placement] -> the sheet's style. IO: the DOM of one stage.
+ */
+import { type RefObject, useCallback, useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { PICTURE_SIZES, type PictureSize } from '#server/core/contract/requests.ts';
+import { cssMatrix, type Frame } from './frame.ts';
+import type { ViewStore } from './view-store.ts';
+import { copyFor, type Placement, placementOf, type Size } from './view-transform.ts';
+
+export interface Placed {
+  stage: RefObject<HTMLDivElement | null>;
+  sheet: RefObject<HTMLDivElement | null>;
+  /** The box of the picture alone, which a squared frame bends. */
+  bent: RefObject<HTMLDivElement | null>;
+  windowSize(): Size;
+  placement(): Placement;
+  /** The copy that is sharp enough at the present zoom. */
+  copy: PictureSize;
+  /** Whether the whole picture is shown; then a finger may still scroll the page. */
+  whole: boolean;
+}
+
+export function usePlacement(views: ViewStore, frame: Frame): Placed {
+  const stage = useRef<HTMLDivElement>(null);
+  const sheet = useRef<HTMLDivElement>(null);
+  const bent = useRef<HTMLDivElement>(null);
+  const size = useRef<Size>({ width: 0, height: 0 });
+  const [copy, setCopy] = useState<PictureSize>(640);
+  const [whole, setWhole] = useState(true);
+
+  const placement = useCallback(() => placementOf(views.get(), size.current, frame.size), [views, frame]);
+  const lay = useCallback(() => {
+    const element = sheet.current;
+    if (!element || size.current.width === 0) return;
+    const { left, top, width, height } = placement();
+    element.style.transform = `translate(${left}px, ${top}px)`;
+    element.style.width = `${width}px`;
+    element.style.height = `${height}px`;
+    if (bent.current) {
+      bent.current.style.transform = frame.matrix ? cssMatrix(frame.matrix, width, height) : 'none';
+    }
+    const sharp = copyFor(PICTURE_SIZES, Math.max(width, height) * globalThis.devicePixelRatio);
+    setCopy((kept) => (kept < sharp ? sharp : kept));
+    setWhole(views.get().zoom <= 1);
+  }, [placement, frame, views]);
+
+  useEffect(() => views.subscribe(lay), [views, lay]);
+  useLayoutEffect(() => {
+    const element = stage.current;
+    if (!element) return;
+    const measure = () => {
+      size.current = { width: element.clientWidth, height: element.clientHeight };
+      lay();
+    };
+    measure();
+    const watcher = new ResizeObserver(measure);
+    watcher.observe(element);
+    return () => watcher.disconnect();
+  }, [lay]);
+
+  const windowSize = useCallback(() => size.current, []);
+  return { stage, sheet, bent, windowSize, placement, copy, whole };
+}

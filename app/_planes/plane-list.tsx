@@ -1,0 +1,96 @@
+'use client';
+/**
+ * The planes of the scene far to near: add, name, order, delete, carry to the painting.
+ *
+ * In the flow: live planes -> [plane-list] -> writers; the chosen plane is shared with easel and ladder.
+ */
+import { useState } from 'react';
+import { useBoardLive } from '#app/_live/board-live.tsx';
+import { Button } from '#app/_ui/button.tsx';
+import { words } from '#app/_words/en-easel.ts';
+import { useTools } from '#app/_workspace/tools.tsx';
+import { AddPlane } from './add-plane.tsx';
+import { PlaneRow } from './plane-row.tsx';
+import styles from './planes.module.css';
+import { useDragOrder } from './use-drag-order.ts';
+
+export function PlaneList() {
+  const { planes, may, write, undo, ready } = useBoardLive();
+  const { planeId, setPlaneId } = useTools();
+  const [deleted, setDeleted] = useState<string | null>(null);
+  const order = useDragOrder(planes.length, (from, to) => {
+    const plane = planes[from];
+    if (plane) write.movePlane(plane.id, to);
+  });
+  const remove = (id: string, name: string) => {
+    write.deletePlane(id);
+    setDeleted(name);
+    if (planeId === id) setPlaneId(null);
+  };
+  return (
+    <section className={styles.planes} aria-labelledby="planes-title">
+      <h2 id="planes-title" className={styles.title}>
+        {words.planes.title}
+      </h2>
+      {ready && planes.length === 0 ? (
+        <p className={styles.empty}>{may.setup ? words.planes.empty : words.planes.emptyLook}</p>
+      ) : null}
+      <ol ref={order.list} className={styles.list} data-dragging={order.from !== null || undefined}>
+        {planes.map((plane, at) => (
+          <PlaneRow
+            key={plane.id}
+            plane={plane}
+            last={at === planes.length - 1}
+            dragged={order.from === at}
+            dropBefore={order.mark === at}
+            dropAfter={order.mark === planes.length && at === planes.length - 1}
+            grip={order.gripFor(at)}
+            remove={() => remove(plane.id, plane.name)}
+          />
+        ))}
+      </ol>
+      {deleted !== null ? (
+        <p className={styles.deleted} role="status">
+          {words.planes.removed(deleted)}{' '}
+          <Button
+            weight="word"
+            onClick={() => {
+              undo();
+              setDeleted(null);
+            }}
+          >
+            {words.planes.undo}
+          </Button>
+        </p>
+      ) : null}
+      {may.setup ? <AddPlane onAdded={() => setDeleted(null)} /> : null}
+      <Carry />
+    </section>
+  );
+}
+
+/** Copies to the painting every outline that it lacks. */
+function Carry() {
+  const { planes, outlinesOf, may, write } = useBoardLive();
+  const { referenceId, paintingId, setTool, setSide } = useTools();
+  const [said, setSaid] = useState<string | null>(null);
+  if (!referenceId || !paintingId || !may.painting(paintingId)) return null;
+  const [there, here] = [outlinesOf(referenceId), outlinesOf(paintingId)];
+  const missing = planes.filter(({ id }) => there.has(id) && !here.has(id)).map(({ id }) => id);
+  const carry = () => {
+    write.carryOutlines(referenceId, paintingId, missing);
+    setSaid(words.outline.carried(missing.length));
+    setTool('outline');
+    setSide('painting');
+  };
+  return (
+    <div className={styles.carry}>
+      {missing.length > 0 ? (
+        <Button weight={here.size === 0 ? 'main' : 'quiet'} onClick={carry}>
+          {here.size === 0 ? words.outline.carryAll : words.outline.carryRest(missing.length)}
+        </Button>
+      ) : null}
+      <p role="status">{missing.length === 0 ? said : null}</p>
+    </div>
+  );
+}

@@ -1,0 +1,78 @@
+'use client';
+/** A field to say something in; what is typed is kept as a draft until it is sent. In the flow: remark -> [say]. */
+import { type FormEvent, type KeyboardEvent, useEffect, useRef } from 'react';
+import { useDraft } from '#app/_live/drafts.ts';
+import { Button } from '#app/_ui/button.tsx';
+import { words } from '#app/_words/en-easel.ts';
+import { TEXT_LIMIT } from '#server/core/live/layout.ts';
+import styles from './talk.module.css';
+
+interface SayProps {
+  /** Under which the draft is kept. */
+  draftKey: string;
+  label: string;
+  /** Words to begin with when something is changed. */
+  first?: string;
+  sendWord?: string;
+  send(text: string): void;
+  cancel?(): void;
+}
+
+/** Enter sends, Shift with Enter begins a new line. */
+export function Say({ draftKey, label, first, sendWord = words.talk.send, send, cancel }: SayProps) {
+  const [draft, setText] = useDraft(draftKey);
+  const begun = useRef(false);
+  const text = draft === '' && !begun.current ? (first ?? '') : draft;
+  const field = useRef<HTMLTextAreaElement>(null);
+  useEffect(() => {
+    if (first !== undefined) field.current?.focus();
+  }, [first]);
+  const finish = () => {
+    const said = text.trim();
+    if (said === '') return;
+    setText('');
+    begun.current = false;
+    send(said);
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === 'Escape') cancel?.();
+    if (event.key !== 'Enter' || event.shiftKey || event.nativeEvent.isComposing) return;
+    event.preventDefault();
+    finish();
+  };
+  return (
+    <form
+      className={styles.say}
+      onSubmit={(event: FormEvent) => {
+        event.preventDefault();
+        finish();
+      }}
+    >
+      <textarea
+        ref={field}
+        aria-label={label}
+        placeholder={label}
+        rows={2}
+        maxLength={TEXT_LIMIT}
+        value={text}
+        onChange={(event) => {
+          begun.current = true;
+          setText(event.target.value);
+        }}
+        onKeyDown={onKeyDown}
+      />
+      {text.trim() !== '' || cancel ? (
+        <div className={styles.acts}>
+          <Button type="submit" weight="quiet" disabled={text.trim() === ''}>
+            {sendWord}
+          </Button>
+          {cancel ? (
+            <Button weight="word" onClick={cancel}>
+              {words.talk.cancel}
+            </Button>
+          ) : null}
+        </div>
+      ) : null}
+    </form>
+  );
+}

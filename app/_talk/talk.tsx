@@ -1,0 +1,42 @@
+'use client';
+/**
+ * The talk beside the pictures: what the painter wanted, what people remarked and answered, who is here.
+ *
+ * In the flow: live board -> [talk] -> writers. The chosen mark is shared with the pins on the pictures.
+ */
+import { useBoardLive } from '#app/_live/board-live.tsx';
+import { Monogram } from '#app/_ui/monogram.tsx';
+import { words } from '#app/_words/en-easel.ts';
+import { Intention } from './intention.tsx';
+import { Remarks } from './remarks.tsx';
+import styles from './talk.module.css';
+
+export function Talk() {
+  return (
+    <section className={styles.talk} aria-label={words.talk.title}>
+      <Intention />
+      <Remarks />
+      <Here />
+    </section>
+  );
+}
+
+function Here() {
+  const { people } = useBoardLive();
+  return (
+    <div className={styles.part}>
+      <h2 className={styles.title}>{words.talk.here}</h2>
+      <ul className={styles.here}>
+        {people.map((person) => (
+          <li key={person.id}>
+            <Monogram name={person.name} guide={person.role === 'teacher' || person.role === 'host'} />
+            <span>
+              {person.name}
+              {person.self ? ` (${words.talk.you})` : ''}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
