@@ -67,7 +67,8 @@ async function heicToPng(bytes: Buffer, name: string): Promise<Buffer> {
 /** Samples as they are in the file, 8 or 16 bits; only what PNG cannot hold (CMYK, Lab) is turned into sRGB. */
 async function toPng(bytes: Buffer, { type }: Inspection, stated: Buffer | null): Promise<Buffer> {
   try {
-    const options = { failOn: 'truncated', limitInputPixels: MAX_PIXELS } as const;
+    // libtiff reports a missing strip as an error, not as a truncation.
+    const options = { failOn: 'error', limitInputPixels: MAX_PIXELS } as const;
     const header = await sharp(bytes, options).metadata();
     const holds = ['srgb', 'rgb16', 'b-w', 'grey16'].includes(header.space);
     const png = await sharp(bytes, { ...options, ignoreIcc: holds })

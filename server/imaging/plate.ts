@@ -9,11 +9,16 @@ import { basename } from 'node:path';
 import sharp from 'sharp';
 import type { PhotoCorrection } from '../core/contract/setup.ts';
 import { encodedRaster, type MeasurablePlate, PLATE_LIMIT_PX } from '../core/image/raster.ts';
+import { correctPlate } from '../core/rectify/correct-photo.ts';
+import { meanSidesPx } from '../core/rectify/side-ratio.ts';
 import { type ClippedShares, clipOnGrid } from './clip-map.ts';
 import { type DecodedPicture, decodeOwnSamples, decodeSrgb, isProfiled, shrink } from './decode.ts';
 import { inspect } from './inspect.ts';
 import { type Original, originalOf } from './original.ts';
 import { type EncodedRendition, losslessPng } from './renditions.ts';
+
+/** Longest side of a photo that is to be squared, pixels. */
+const WORKING_LIMIT_PX = 4096;
 
 /** A plate as it is before any correction, with how much of the full-size picture was clipped. */
 export interface UncorrectedPlate extends MeasurablePlate {
@@ -36,10 +41,21 @@ export async function readPlate(path: string, photo?: PhotoCorrection): Promise<
 
 /** The plate of a stored original; see `readPlate`. */
 export async function plateOf(original: Original, photo?: PhotoCorrection): Promise<MeasurablePlate> {
-  return uncorrectedPlate(original, PLATE_LIMIT_PX);
+  if (!photo?.corners && !photo?.cards?.length) return uncorrectedPlate(original, PLATE_LIMIT_PX);
+  return correctPlate(await uncorrectedPlate(original, workingSide(photo)), photo);
 }
 
-/** @param sidePx Longest side of the plate, pixels; a smaller picture keeps its size. */
+/**
+ * Long side to decode a photo at, pixels: where the painting fills half of the photo, twice the plate, so that
+ * squaring need not enlarge it. The limit keeps 24 megapixels within 600 MB.
+ */
+function workingSide({ corners }: PhotoCorrection): number {
+  if (!corners) return PLATE_LIMIT_PX;
+  const filled = Math.max(...meanSidesPx(corners, 1, 1));
+  return Math.round(Math.min(WORKING_LIMIT_PX, PLATE_LIMIT_PX / Math.max(filled, 0.01)));
+}
+
+/** The shrunk picture as it is. @param sidePx Longest side of the plate, pixels; a smaller picture keeps its size. */
 export async function uncorrectedPlate(original: Original, sidePx: number): Promise<UncorrectedPlate> {
   const own = await decodeOwnSamples(original);
   const small = (await isProfiled(original)) ? await decodeSrgb(original, sidePx) : await shrunk(own, sidePx);

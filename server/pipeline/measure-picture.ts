@@ -9,6 +9,7 @@ import { measurePrepared } from '../core/measure/measure-pair.ts';
 import { type Prepared, prepareMeasurable } from '../core/measure/prepare.ts';
 import { checkOutline } from '../core/planes/check-outline.ts';
 import { isProblem, Problem } from '../core/problem.ts';
+import { fractionMapper } from '../core/rectify/fraction-mapper.ts';
 import { plateOf, readPlateFiles } from '../imaging/plate.ts';
 import type { Measured, MeasureJob, PictureSource } from './jobs.ts';
 import { createPreparedCache } from './prepared-cache.ts';
@@ -29,7 +30,19 @@ export async function measurePicture(job: MeasureJob): Promise<Measured> {
     job.reference && prepared(job.reference),
     prepared(job.painting, setup.photo),
   ]);
-  return { document: measurePrepared(reference, painting, setup), leftOut };
+  return { document: measurePrepared(reference, painting, onSquared(setup)), leftOut };
+}
+
+/** Outlines and focus of the painting from its upright original to the squared painting, as measuring wants them. */
+function onSquared(setup: Setup): Setup {
+  const { toSquared } = fractionMapper(setup.photo);
+  return {
+    ...setup,
+    planes: setup.planes.map((plane) =>
+      plane.painting ? { ...plane, painting: plane.painting.map(toSquared) } : plane,
+    ),
+    focus: setup.focus && toSquared(setup.focus),
+  };
 }
 
 function sound(planes: Setup['planes']): { planes: Setup['planes']; leftOut: string[] } {

@@ -45,9 +45,9 @@ export function createPreparedCache(mostBytes = MOST_BYTES): PreparedCache {
   };
 }
 
-function bytesOf({ linear, lab, clipped, pixelLightness, deviation }: Prepared): number {
-  return [linear, ...Object.values(lab), clipped, pixelLightness, deviation].reduce(
-    (total, part) => total + (ArrayBuffer.isView(part) ? part.byteLength : 0),
-    0,
-  );
+/** Bytes of all typed arrays in it, however deep. */
+function bytesOf(value: unknown): number {
+  if (ArrayBuffer.isView(value)) return value.byteLength;
+  if (typeof value !== 'object' || value === null) return 0;
+  return Object.values(value).reduce((total: number, part) => total + bytesOf(part), 0);
 }
