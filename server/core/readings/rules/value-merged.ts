@@ -37,6 +37,8 @@ function lostOf(scene: Scene, far: ScenePlane, near: ScenePlane, target: Apart, 
   if (target.L >= APART_L && shows(lostL, APART_L - MERGED_L, sigmaL)) {
     return { difference: lostL, threshold: APART_L - MERGED_L, byValue: true };
   }
+  // At grade C colour is not to be trusted, so only value may tell.
+  if (scene.noise.grade === 'C') return null;
   const lostDe = (target.dE ?? 0) - (painted.dE ?? 0);
   const sigmaDe = scene.noise.colourDistance(far.painting, near.painting);
   if ((target.dE ?? 0) >= APART_DE && shows(lostDe, APART_DE - MERGED_DE, sigmaDe)) {

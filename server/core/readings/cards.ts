@@ -1,0 +1,130 @@
+/**
+ * Adjustment cards: where, which part, direction, amount, how, why, how to check. One card a plane.
+ *
+ * In the flow: sorted findings -> [cards] -> priorities. The recession family (V4, V7, C1, C2) of a far plane meets
+ * on one card, as does everything else about it; advice that would undo what the card already says is left out. Pure.
+ */
+import { wordsOfLever } from './card-words.ts';
+import type { Found } from './find-readings.ts';
+import type { Grade } from './noise.ts';
+import type { CardDirection, CardPart, Lever, ReadingId } from './rule.ts';
+import { type Move, undoesEachOther } from './undo.ts';
+import { aboutAmount, amountInWords } from './words.ts';
+
+export interface CardAction {
+  part: CardPart;
+  direction: CardDirection;
+  /** In painters' words; null at grade C and where no amount applies. */
+  amount: string | null;
+  /** `darks: lift about half a step`. */
+  words: string;
+  how: string;
+  /** True when the hint mixes or layers paint. */
+  mixes: boolean;
+}
+
+export interface AdjustmentCard {
+  /** Stable for the same picture: lead reading and place; letters, digits, hyphens. */
+  id: string;
+  /** Reading ids that met on this card, the leading one first. */
+  readings: ReadingId[];
+  /** Name of the plane; null = the whole picture or the photo. */
+  plane: string | null;
+  /** The place in words. */
+  where: string;
+  /** What to do, the leading action first; at least one. */
+  actions: CardAction[];
+  why: string;
+  check: string;
+  /** True when any hint mixes paint: show `HEALTH_LINE` beside it. */
+  healthLine: boolean;
+  /** True for the at most three that are open by default. */
+  open: boolean;
+}
+
+/** A card before it is put into words. */
+export interface Draft {
+  place: string;
+  lead: Found;
+  /** Findings that met here, the leading one first. */
+  found: Found[];
+  moves: Move[];
+}
+
+/** `photo`, `picture` or the plane's name with a mark before it, so that a plane called "photo" is none. */
+function placeOf(lever: Lever): string {
+  if (lever.part === 'photo') return 'photo';
+  return lever.plane === null ? 'picture' : `plane:${lever.plane}`;
+}
+
+function moveOf(finding: Found, lever: Lever): Move {
+  return { lever, compares: [...finding.planes, ...finding.restsOn] };
+}
+
+const sameAction = (one: Lever, two: Lever) => one.part === two.part && one.direction === two.direction;
+
+/** Adds a finding's move to the card of its place, unless it would undo what the card says. */
+function addMove(drafts: Map<string, Draft>, finding: Found, move: Move): void {
+  const place = placeOf(move.lever);
+  const draft = drafts.get(place);
+  if (!draft) {
+    drafts.set(place, { place, lead: finding, found: [finding], moves: [move] });
+    return;
+  }
+  if (draft.moves.some((other) => undoesEachOther(other, move))) return;
+  if (!draft.moves.some((other) => sameAction(other.lever, move.lever))) draft.moves.push(move);
+  if (!draft.found.includes(finding)) draft.found.push(finding);
+}
+
+/** Findings (not questions or checks, not muted) merged by place, in their order. */
+export function draftCards(readings: readonly Found[]): Draft[] {
+  const drafts = new Map<string, Draft>();
+  for (const finding of readings) {
+    if (finding.muted !== null || finding.form !== 'finding') continue;
+    for (const lever of finding.levers) addMove(drafts, finding, moveOf(finding, lever));
+  }
+  return [...drafts.values()];
+}
+
+const PART_WORDS: Partial<Record<CardPart, string>> = {
+  whole: 'whole plane',
+  contrast: 'light and dark',
+  shapes: 'big shapes',
+  accent: 'the strong spot',
+  photo: 'photo',
+};
+
+function actionOf({ part, direction, amountL }: Lever, grade: Grade): CardAction {
+  const { verb, how, mixes } = wordsOfLever(part, direction);
+  const about = amountL === null ? '' : aboutAmount(amountL, grade);
+  return {
+    part,
+    direction,
+    amount: amountL === null ? null : amountInWords(amountL, grade),
+    words: `${PART_WORDS[part] ?? part}: ${verb}${about}`,
+    how,
+    mixes,
+  };
+}
+
+const WHERE: Record<string, string> = { photo: 'the photo of the painting', picture: 'the whole picture' };
+
+/** Puts a draft into words. @param planes names of the document's planes, far to near. */
+export function cardOf(draft: Draft, planes: readonly string[], grade: Grade, open: boolean): AdjustmentCard {
+  const lever = draft.moves[0]?.lever;
+  if (!lever) throw new Error('A card needs something to do.');
+  const actions = draft.moves.map((move) => actionOf(move.lever, grade));
+  const plane = WHERE[draft.place] ? null : lever.plane;
+  const place = plane === null ? draft.place : `plane-${planes.indexOf(plane) + 1}`;
+  return {
+    id: `${draft.lead.rule.id}-${place}`,
+    readings: [...new Set(draft.found.map(({ rule }) => rule.id))],
+    plane,
+    where: plane ?? WHERE[draft.place] ?? '',
+    actions,
+    why: draft.lead.rule.why,
+    check: wordsOfLever(lever.part, lever.direction).check,
+    healthLine: actions.some(({ mixes }) => mixes),
+    open,
+  };
+}

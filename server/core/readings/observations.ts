@@ -1,0 +1,112 @@
+/**
+ * Neutral observations: key, span, colour as a whole, room, air. Shown in grey, never ranked, never faults.
+ *
+ * In the flow: scene -> [observations] -> screen. At grade C they speak of order only. Pure. Source: Parkhurst 1898
+ * (a picture may be transposed up or down provided that relations hold).
+ */
+import { fitKeyAndSpan } from '../gaps/fit.ts';
+import { median } from '../image/percentiles.ts';
+import { shows } from './gate.ts';
+import { MORE_AIR, recessionAchieved } from './recession-achieved.ts';
+import type { Scene } from './scene.ts';
+import { aboutAmount, shortName } from './words.ts';
+
+export type ObservationId = 'withheld' | 'key' | 'span' | 'colour' | 'air' | 'room' | 'size';
+
+export interface Observation {
+  id: ObservationId;
+  /** Planes it is about, far to near; empty = the whole picture. */
+  planes: string[];
+  /** At most 30 words. */
+  sentence: string;
+}
+
+const KEY_L = 5;
+const SPAN = 0.15;
+const CHROMA_LOG = Math.log(1.2);
+const ROOM = 0.08;
+const SIZE = 1.25;
+/** Planes under this share are too small for their size to be spoken of. */
+const LEAST_SHARE = 0.02;
+
+function withheld(scene: Scene): Observation[] {
+  if (scene.noise.grade !== 'C') return [];
+  const sentence =
+    'Colour readings and amounts are withheld: without a grey or white to trust, only the order of things is said.';
+  return [{ id: 'withheld', planes: [], sentence }];
+}
+
+function keyAndSpan(scene: Scene): Observation[] {
+  const pairs = scene.planes.flatMap(({ target, painting }): [number, number][] =>
+    target?.mid == null || painting.mid === null ? [] : [[target.mid, painting.mid]],
+  );
+  const { key, span } = fitKeyAndSpan(pairs);
+  const middle = median(pairs.map(([r]) => r));
+  if (key === null || span === null || middle === null) return [];
+  const raised = key + (span - 1) * middle;
+  const range = Math.max(...pairs.map(([r]) => r)) - Math.min(...pairs.map(([r]) => r));
+  const found: Observation[] = [];
+  const than = `than the ${scene.targetWord}`;
+  if (shows(Math.abs(raised), KEY_L, scene.noise.absoluteL)) {
+    const amount = aboutAmount(raised, scene.noise.grade);
+    const sentence = `The painting sits in a ${raised > 0 ? 'higher' : 'lower'} key ${than}${amount && `, by${amount}`}. That is a choice.`;
+    found.push({ id: 'key', planes: [], sentence });
+  }
+  if (shows(Math.abs(span - 1), SPAN, scene.noise.relationL / Math.max(range, 1))) {
+    const sentence = `The painting uses a ${span > 1 ? 'wider' : 'narrower'} span of values ${than}. That is a choice.`;
+    found.push({ id: 'span', planes: [], sentence });
+  }
+  return found;
+}
+
+function colourTurned(scene: Scene): Observation[] {
+  if (scene.noise.grade === 'C') return [];
+  const logs = scene.planes.flatMap(({ target, painting }) =>
+    target?.chroma == null || painting.chroma === null || target.chroma < 5
+      ? []
+      : [{ ratio: Math.log(Math.max(2, painting.chroma) / target.chroma), chroma: painting.chroma }],
+  );
+  const turned = median(logs.map(({ ratio }) => ratio));
+  const typical = median(logs.map(({ chroma }) => chroma));
+  if (turned === null || typical === null || logs.length < 3) return [];
+  if (!shows(Math.abs(turned), CHROMA_LOG, scene.noise.absoluteAb / Math.max(typical, 5))) return [];
+  const sentence = `Colour is ${turned > 0 ? 'stronger' : 'quieter'} all over than in the ${scene.targetWord}. That is a choice.`;
+  return [{ id: 'colour', planes: [], sentence }];
+}
+
+function moreAir(scene: Scene): Observation[] {
+  return scene.document.planes.flatMap((plane, index) => {
+    const achieved = recessionAchieved(plane.recession, scene.document.capture.grade);
+    if (achieved === null || achieved <= MORE_AIR) return [];
+    const sentence = `You used more air than the ${scene.targetWord} on the ${shortName(plane.name, index)}.`;
+    return [{ id: 'air' as const, planes: [plane.name], sentence }];
+  });
+}
+
+/** Room and size come from the outlines, not from the camera, so no grade stands between. */
+function roomAndSize(scene: Scene): Observation[] {
+  return scene.document.planes.flatMap((plane, index): Observation[] => {
+    const [r, p] = [plane.reference?.share ?? null, plane.painting.share];
+    if (r === null || !(r >= LEAST_SHARE) || scene.document.target !== 'reference') return [];
+    const label = shortName(plane.name, index);
+    const times = Math.sqrt(p / r);
+    const kind = scene.planes.find(({ name }) => name === plane.name)?.kind;
+    if (kind !== 'sky' && times >= SIZE) {
+      const sentence = `The ${label} is about ${times.toFixed(1)} times as large as in the photo.`;
+      return [{ id: 'size', planes: [plane.name], sentence }];
+    }
+    if (Math.abs(p - r) < ROOM) return [];
+    const sentence = `The ${label} takes ${p > r ? 'more' : 'less'} room than in the photo: ${Math.round(p * 100)} % instead of ${Math.round(r * 100)} %.`;
+    return [{ id: 'room', planes: [plane.name], sentence }];
+  });
+}
+
+export function observationsOf(scene: Scene): Observation[] {
+  return [
+    ...withheld(scene),
+    ...keyAndSpan(scene),
+    ...colourTurned(scene),
+    ...moreAir(scene),
+    ...roomAndSize(scene),
+  ];
+}
