@@ -53,7 +53,7 @@ async function start(): Promise<void> {
   });
   handOver({ ...pages, live: parts.live });
   await parts.makeDemo();
-  await greet(settings, address);
+  if (!stopping) await greet(settings, address);
 }
 
 async function openStore(settings: Environment): Promise<void> {

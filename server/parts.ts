@@ -3,15 +3,17 @@
  *
  * In the flow: main -> [parts] -> live, pipeline, demo. Main process only. IO: through its parts.
  */
+import { isProblem } from './core/problem.ts';
 import { seedDemo } from './demo/seed.ts';
 import type { Environment } from './env.ts';
 import { offerServices, type Services } from './http/services.ts';
 import type { Upgrade } from './http/web-server.ts';
 import { createLive, type Live } from './live/live.ts';
-import { logError, logEvent } from './log.ts';
+import { logError, logEvent, say } from './log.ts';
 import { createRunner, type Runner } from './pipeline/runner.ts';
 import { removeBoard } from './store/boards.ts';
 import { dataFolderAnswers } from './store/data-folder.ts';
+import { readFact } from './store/installation.ts';
 import { databaseAnswers } from './store/open-database.ts';
 
 export interface Parts {
@@ -84,6 +86,7 @@ function join(settings: Environment, live: Live, runner: Runner): Services {
 
 async function makeDemo(services: Services, live: Live): Promise<void> {
   try {
+    if ((await readFact('demo-made')) === null) say('Painting the demo board, at the first start only …');
     await seedDemo({
       takeInPicture: services.takeInPicture,
       writeAsServer: live.writeAsServer,
@@ -94,6 +97,7 @@ async function makeDemo(services: Services, live: Live): Promise<void> {
       now: new Date(),
     });
   } catch (thrown) {
-    logError('demo-failed', thrown);
+    // A stop in the middle of the first start is no failure: the next start begins the demo anew.
+    if (!isProblem(thrown) || thrown.code !== 'stopping') logError('demo-failed', thrown);
   }
 }

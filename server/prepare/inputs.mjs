@@ -3,9 +3,6 @@ import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 
-/** Pictures of the demo and the start-up code itself do not end up in the pages. */
-const LEFT_OUT = /(^|\/)(photos|prepare)$/;
-
 /**
  * @param paths Files and folders, relative to the project; missing ones count as absent.
  * @param alsoHash Further words that must stay the same, such as the version of Node.js.
@@ -21,7 +18,6 @@ export function hashOf(paths, alsoHash = []) {
 function filesUnder(path) {
   if (!existsSync(path)) return [];
   if (!statSync(path).isDirectory()) return [path];
-  if (LEFT_OUT.test(path.replaceAll('\\', '/'))) return [];
   return readdirSync(path)
     .sort()
     .flatMap((name) => filesUnder(join(path, name)));

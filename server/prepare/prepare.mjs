@@ -23,6 +23,12 @@ const MODES = {
   cli: ['install', 'generate'],
 };
 
+/** What the pages may import; the checked arrows keep the rest of server/ out of them. */
+const BUNDLED = [
+  'app',
+  ...['core', 'http', 'access', 'store', 'imaging', 'env.ts', 'log.ts'].map((name) => `server/${name}`),
+];
+
 /**
  * `made` must exist for a stamp to count, so that removing it by hand brings it back; `done` tells that the
  * step was done by hand already.
@@ -62,7 +68,7 @@ const STEPS = {
 function buildStep(folder) {
   return {
     saying: 'Building the pages …',
-    inputs: ['app', 'server', 'prisma/schema.prisma', 'next.config.mjs', 'package-lock.json'],
+    inputs: [...BUNDLED, 'prisma/schema.prisma', 'next.config.mjs', 'package-lock.json'],
     made: `${folder}/BUILD_ID`,
     run: () =>
       runNode(['node_modules/next/dist/bin/next', 'build'], {
