@@ -10,6 +10,8 @@ import { CLIP } from '../image/raster.ts';
 const MOST_CLIPPED = 0.3;
 /** Percentiles beyond which clipped pixels reach the lights and darks (5th and 95th). */
 const TAIL = 0.05;
+/** Clipped share too small to move a figure. */
+const WORTH_SAYING = 0.005;
 
 export interface Clipping {
   /** Shares of the plane's cells, 0..1. */
@@ -25,7 +27,7 @@ function percent(share: number): string {
 }
 
 function blownNote(blown: number): string | null {
-  if (blown <= 0) return null;
+  if (blown < WORTH_SAYING) return null;
   if (blown > MOST_CLIPPED) {
     return `${percent(blown)} of this plane is blown out: its middle and lights are at least this light, and its colour can't be told.`;
   }
@@ -35,7 +37,7 @@ function blownNote(blown: number): string | null {
 }
 
 function crushedNote(crushed: number): string | null {
-  if (crushed <= 0) return null;
+  if (crushed < WORTH_SAYING) return null;
   if (crushed > MOST_CLIPPED) {
     return `${percent(crushed)} of this plane is lost in black: its middle and darks are at most this light, and its colour can't be told.`;
   }
