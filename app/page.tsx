@@ -29,7 +29,7 @@ export default async function BoardsPage() {
         </p>
         <p className={styles.signed}>{words.boards.signedAs(visitor.name)}</p>
       </header>
-      <main className={styles.page} style={{ padding: 0 }}>
+      <main className={styles.main}>
         <div className={styles.line}>
           <h1>{words.boards.title}</h1>
           {mayMake ? <NewBoard /> : null}

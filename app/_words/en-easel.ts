@@ -28,7 +28,6 @@ export const words = {
     asPhotographed: 'As photographed',
     squared: 'Squared',
     lookKeys: 'Plus and minus zoom, zero shows the whole picture, arrow keys move it.',
-    credit: (credit: string) => `Photo: ${credit}`,
   },
   outline: {
     keys: 'Arrow keys move the cross, space sets a point, Enter finishes, Backspace takes the last point back, Escape gives up.',

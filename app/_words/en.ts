@@ -7,6 +7,13 @@
 import type { Rights } from '#server/core/contract/requests.ts';
 import type { BoardRole, InviteRole } from '#server/core/contract/roles.ts';
 
+const SMALL = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
+
+/** "one painting", "three paintings", "12 paintings". */
+function counted(count: number, thing: string): string {
+  return `${SMALL[count] ?? count} ${thing}${count === 1 ? '' : 's'}`;
+}
+
 export const words = {
   product: 'Veilstep',
   what: 'A board where landscape painters hold a painting beside its reference, see how the planes step back, and mark both together.',
@@ -57,8 +64,8 @@ export const words = {
     by: (owner: string) => `Made by ${owner}`,
     signedAs: (name: string) => `You are here as ${name}.`,
     counts: (references: number, paintings: number) =>
-      `${references === 0 ? 'from life' : references === 1 ? 'one reference' : `${references} references`}, ${
-        paintings === 0 ? 'no painting yet' : paintings === 1 ? 'one painting' : `${paintings} paintings`
+      `${references === 0 ? 'from life' : counted(references, 'reference')}, ${
+        paintings === 0 ? 'no painting yet' : counted(paintings, 'painting')
       }`,
   },
 

@@ -1,8 +1,6 @@
 'use client';
-/** The board's keys: letters for tools and looking, undo and redo. IO: listens on the window, remembers a choice. */
+/** The board's keys: letters for tools and looking. Undo and redo are the easel's. IO: listens on the window, remembers a choice. */
 import { useCallback, useEffect, useRef, useState } from 'react';
-import { useBoardLive } from '#app/_live/board-live.tsx';
-import type { BoardLive } from '#app/_live/board-live-types.ts';
 import { type LetterAction, letterAction } from './key-map.ts';
 import { nextSurround, withBlur, withGrey } from './looking.ts';
 import { type Tools, useTools } from './tools.tsx';
@@ -47,19 +45,8 @@ function actions(tools: Tools, openList: () => void): Record<LetterAction, () =>
   };
 }
 
-/** Control or Command with Z; with Shift, or with Y, the other way. @returns whether it was one of these. */
-function undoOrRedo(event: KeyboardEvent, live: BoardLive): boolean {
-  if (!(event.ctrlKey || event.metaKey) || event.altKey) return false;
-  const key = event.key.toLowerCase();
-  if (key === 'z' && !event.shiftKey) live.undo();
-  else if (key === 'y' || key === 'z') live.redo();
-  else return false;
-  return true;
-}
-
 export function useBoardKeys(): BoardKeys {
   const tools = useTools();
-  const live = useBoardLive();
   const [listOpen, setListOpen] = useState(false);
   const [lettersOn, keepLettersOn] = useState(true);
   useEffect(() => {
@@ -78,20 +65,18 @@ export function useBoardKeys(): BoardKeys {
     }
   }, []);
 
-  const now = useRef({ tools, live, lettersOn });
+  const now = useRef({ tools, lettersOn });
   useEffect(() => {
-    now.current = { tools, live, lettersOn };
+    now.current = { tools, lettersOn };
   });
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
       if (keysAreTaken(event)) return;
-      const { tools: held, live: board, lettersOn: letters } = now.current;
+      const { tools: held, lettersOn: letters } = now.current;
       const action = event.ctrlKey || event.metaKey || event.altKey ? null : letterAction(event.key);
-      if (undoOrRedo(event, board)) event.preventDefault();
-      else if (action && (letters || action === 'help')) {
-        event.preventDefault();
-        actions(held, () => setListOpen(true))[action]();
-      }
+      if (!action || !(letters || action === 'help')) return;
+      event.preventDefault();
+      actions(held, () => setListOpen(true))[action]();
     };
     window.addEventListener('keydown', press);
     return () => window.removeEventListener('keydown', press);
