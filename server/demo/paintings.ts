@@ -17,8 +17,8 @@ import { type PlaneShift, paint } from './paint/painter.ts';
 import { seededRandom } from './paint/random.ts';
 import { studyPlanes } from './paint/study.ts';
 
-/** Long side at which the photograph is studied. */
-export const STUDY_WIDTH_PX = 800;
+/** Long side at which the photograph is studied: as much as a half-closed eye takes in. */
+export const STUDY_WIDTH_PX = 640;
 export const PAINTING_WIDTH_PX = 1600;
 export const PAINTING_HEIGHT_PX = 1065;
 

@@ -36,14 +36,14 @@ export function sample({ width, height, values }: Field, xPx: number, yPx: numbe
   return top * (1 - fy) + low * fy;
 }
 
-/** Three box passes, close to a Gaussian of this standard deviation in pixels; the border's value goes on outside. */
+/** Two box passes, near enough to a Gaussian of this standard deviation in pixels; the border's value goes on outside. */
 export function blurred(field: Field, sigmaPx: number): Field {
-  const radius = Math.round((Math.sqrt(4 * sigmaPx * sigmaPx + 1) - 1) / 2);
+  const radius = Math.round((Math.sqrt(6 * sigmaPx * sigmaPx + 1) - 1) / 2);
   if (radius < 1) return field;
   const { width, height } = field;
   let from: Float32Array = field.values;
   const across = new Float32Array(width * height);
-  for (let pass = 0; pass < 3; pass++) {
+  for (let pass = 0; pass < 2; pass++) {
     const down = new Float32Array(width * height);
     meanOfRows(from, across, width, height, radius);
     meanOfColumns(across, down, width, height, radius);

@@ -52,7 +52,7 @@ export function paint(work: Work): { canvas: Canvas; tooth: Field } {
   const canvas = tonedCanvas(widthPx, heightPx, work.tone);
   const streaks = bristleStreaks(random);
   const tooth = weave(widthPx, heightPx, random);
-  const grain = grainOf(work.photo.L, 5);
+  const grain = grainOf(work.photo.L, 4);
   work.planes.forEach((plane, index) => {
     const manner = work.manners[index];
     const shift = work.shifts[index];

@@ -15,10 +15,13 @@ export function seededRandom(seed: number): () => number {
   };
 }
 
-/** A list in a random order; the list that came in is left as it is. */
+/** A list in a random order (Fisher and Yates); the list that came in is left as it is. */
 export function shuffled<T>(list: readonly T[], random: () => number): T[] {
-  return list
-    .map((item) => ({ item, rank: random() }))
-    .sort((one, two) => one.rank - two.rank)
-    .map(({ item }) => item);
+  const order = [...list];
+  for (let left = order.length - 1; left > 0; left--) {
+    const pick = Math.floor(random() * (left + 1));
+    // Both places are in the list.
+    [order[left], order[pick]] = [order[pick] as T, order[left] as T];
+  }
+  return order;
 }

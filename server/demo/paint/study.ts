@@ -20,11 +20,11 @@ export interface PlaneStudy {
 }
 
 /** Width in study pixels of the band around an outline in which the colours decide. */
-const BAND_PX = 6;
+const BAND_PX = 5;
 /** Width in study pixels of the rim in which photographs mix two planes' colours. */
-const RIM_PX = 2;
+const RIM_PX = 1.6;
 /** How far the two sides' colours are gathered, in study pixels. */
-const GATHER_PX = 14;
+const GATHER_PX = 11;
 
 /**
  * @param photo CIELAB of the photograph at study size.
@@ -37,13 +37,14 @@ export function studyPlanes(photo: LabFields, labels: Uint8Array, planeCount: nu
     const seen = minus(upToHere, edges[plane + 1]);
     const mean = means[plane] ?? meanColour(photo, seen);
     const trusted = trustedPixels(photo, seen, mean, [means[plane > 1 ? plane - 1 : -1], means[plane + 1]]);
+    const around = gathered(photo, trusted, GATHER_PX, flat(photo, mean));
     const known = new Map<number, LabFields>();
     return {
       upToHere,
       seen,
       mean,
       coloursAt(sigmaPx) {
-        const found = known.get(sigmaPx) ?? gathered(photo, trusted, sigmaPx, mean);
+        const found = known.get(sigmaPx) ?? gathered(photo, trusted, sigmaPx, around);
         known.set(sigmaPx, found);
         return found;
       },
@@ -102,8 +103,8 @@ function refinedEdge(photo: LabFields, labels: Uint8Array, plane: number): Field
     behind.values[at] = label < plane ? 1 : 0;
   }
   if (plane === 0) return inside;
-  const near = gathered(photo, own, GATHER_PX, meanColour(photo, own));
-  const far = gathered(photo, behind, GATHER_PX, meanColour(photo, behind));
+  const near = gathered(photo, own, GATHER_PX, flat(photo, meanColour(photo, own)));
+  const far = gathered(photo, behind, GATHER_PX, flat(photo, meanColour(photo, behind)));
   const soft = blurred(inside, BAND_PX);
   for (let at = 0; at < soft.values.length; at++) {
     const share = soft.values[at] as number;
@@ -124,21 +125,31 @@ function squaredDistance(one: LabFields, two: LabFields, at: number): number {
 }
 
 /** A blur that sees only what `weight` lets it; where it sees nothing, `fallback`. */
-function gathered(photo: LabFields, weight: Field, sigmaPx: number, fallback: PaintColour): LabFields {
+function gathered(photo: LabFields, weight: Field, sigmaPx: number, fallback: LabFields): LabFields {
   const seen = blurred(weight, sigmaPx);
-  const of = (field: Field, otherwise: number): Field => {
+  const of = (field: Field, otherwise: Field): Field => {
     const weighted = emptyField(field.width, field.height);
     for (let at = 0; at < weighted.values.length; at++) {
       weighted.values[at] = (field.values[at] as number) * (weight.values[at] as number);
     }
     const sum = blurred(weighted, sigmaPx);
     for (let at = 0; at < weighted.values.length; at++) {
-      const total = (sum.values[at] as number) + 1e-3 * otherwise;
+      const total = (sum.values[at] as number) + 1e-3 * (otherwise.values[at] as number);
       weighted.values[at] = total / ((seen.values[at] as number) + 1e-3);
     }
     return weighted;
   };
   return { L: of(photo.L, fallback.L), a: of(photo.a, fallback.a), b: of(photo.b, fallback.b) };
+}
+
+/** One colour everywhere. */
+function flat({ L: { width, height } }: LabFields, colour: PaintColour): LabFields {
+  const field = (value: number): Field => ({
+    width,
+    height,
+    values: new Float32Array(width * height).fill(value),
+  });
+  return { L: field(colour.L), a: field(colour.a), b: field(colour.b) };
 }
 
 function meanColour(photo: LabFields, weight: Field): PaintColour {

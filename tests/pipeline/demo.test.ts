@@ -1,0 +1,226 @@
+/**
+ * The demo board: its paintings come out the same every time and measure as they were meant, and the board is
+ * made once and deleted like any other.
+ */
+import { createHash } from 'node:crypto';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import type { MeasureDocument, PlaneResult } from '#server/core/contract/measures.ts';
+import { Setup } from '#server/core/contract/setup.ts';
+import type { EncodedRaster } from '#server/core/image/raster.ts';
+import { readMarks, threadsOf } from '#server/core/live/marks.ts';
+import { readPaintingOutlines } from '#server/core/live/outlines.ts';
+import { readIntention } from '#server/core/live/painting.ts';
+import { readPlanes } from '#server/core/live/planes.ts';
+import { measurePair } from '#server/core/measure/measure-pair.ts';
+import { checkOutline } from '#server/core/planes/check-outline.ts';
+import { DEMO_PLANES } from '#server/demo/outlines.ts';
+import { paintAside } from '#server/demo/paint-aside.ts';
+import {
+  type DemoPaintingName,
+  PAINTING_HEIGHT_PX,
+  PAINTING_WIDTH_PX,
+  paintedOutline,
+} from '#server/demo/paintings.ts';
+import { PHOTOGRAPH_CREDIT, readPhotograph } from '#server/demo/photograph.ts';
+import { DEMO_MARKS, DEMO_PEOPLE } from '#server/demo/scenario.ts';
+import { seedDemo } from '#server/demo/seed.ts';
+import { decodeSrgb } from '#server/imaging/decode.ts';
+import { createLive, type Live } from '#server/live/live.ts';
+import { createRunner, type Runner } from '#server/pipeline/runner.ts';
+import { listBlobs } from '#server/store/blobs.ts';
+import { readBoardView } from '#server/store/board-view.ts';
+import { listBoards, removeBoard } from '#server/store/boards.ts';
+import { database } from '#server/store/database.ts';
+import { addDemoBoard, demoBoards } from '#server/store/demo-board.ts';
+import { addPerson } from '#server/store/people.ts';
+import { type AStore, openAStore } from '#tests/helpers/a-store.ts';
+
+/** Long side of the plate that the server measures. */
+const PLATE_PX = 2048;
+
+const digest = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
+
+function planeOf(document: MeasureDocument, name: string): PlaneResult {
+  const plane = document.planes.find((each) => each.name === name);
+  if (!plane) throw new Error(`No plane is called ${name}.`);
+  return plane;
+}
+
+async function measured(name: DemoPaintingName, jpeg: Buffer): Promise<MeasureDocument> {
+  const { width, height, samples } = await decodeSrgb(
+    { bytes: jpeg, mediaType: 'image/jpeg', orientation: 1 },
+    PLATE_PX,
+  );
+  const painting: EncodedRaster = { encoding: 'srgb8', widthPx: width, heightPx: height, samples };
+  const planes = DEMO_PLANES.map(({ name: plane, kind, tilt, outline }, index) => ({
+    name: plane,
+    kind,
+    tilt,
+    reference: outline,
+    painting: paintedOutline(name, index),
+  }));
+  return measurePair({
+    reference: { raster: await readPhotograph(PLATE_PX) },
+    painting: { raster: painting },
+    setup: Setup.parse({ planes }),
+  });
+}
+
+let close: Buffer;
+let far: Buffer;
+beforeAll(async () => {
+  [close, far] = await Promise.all([paintAside('close-massif'), paintAside('far-massif')]);
+});
+
+describe('the two paintings of the demo', () => {
+  test('painting again gives the same bytes', async () => {
+    const again = await paintAside('close-massif');
+    expect(digest(again)).toBe(digest(close));
+    expect(digest(far)).not.toBe(digest(close));
+    const { width, height } = await decodeSrgb(
+      { bytes: again, mediaType: 'image/jpeg', orientation: 1 },
+      PLATE_PX,
+    );
+    expect([width, height]).toEqual([PAINTING_WIDTH_PX, PAINTING_HEIGHT_PX]);
+  });
+
+  test.each([
+    ...DEMO_PLANES.map(({ name, outline }) => ({ name: `${name} on the photograph`, outline })),
+    ...DEMO_PLANES.flatMap(({ name }, index) =>
+      (['close-massif', 'far-massif'] as const).map((painting) => ({
+        name: `${name} on ${painting}`,
+        outline: paintedOutline(painting, index),
+      })),
+    ),
+  ])('the outline of $name is whole and does not cross itself', ({ name, outline }) => {
+    expect(() => checkOutline(name, outline)).not.toThrow();
+  });
+
+  test('in the first, the massif is a step too dark, too warm and too coloured, and does not go back', async () => {
+    const document = await measured('close-massif', close);
+    const { gap, recession, painting, reference } = planeOf(document, 'Massif');
+    // Asked for: darks ten L* lower, the mid about eight, a* + 13.5, b* + 21.5.
+    expect(gap?.dark).toBeGreaterThan(-11.5);
+    expect(gap?.dark).toBeLessThan(-8.5);
+    expect(gap?.mid).toBeGreaterThan(-10);
+    expect(gap?.mid).toBeLessThan(-7);
+    expect(Math.abs((gap?.a ?? 0) - 13.5)).toBeLessThan(1.5);
+    expect(Math.abs((gap?.b ?? 0) - 21.5)).toBeLessThan(1.5);
+    expect(reference?.warmCool).toBeLessThan(0);
+    expect(painting.warmCool).toBeGreaterThan(10);
+    expect(gap?.strong).toBeGreaterThan(1.5);
+    expect(recession?.darks).toBeGreaterThan(0);
+    expect(recession?.darks).toBeLessThanOrEqual(0.5);
+  });
+
+  test('in the first, everything but the massif stands as in the photograph', async () => {
+    const document = await measured('close-massif', close);
+    for (const name of ['Sky', 'Rust wood', 'Meadow']) {
+      const { gap } = planeOf(document, name);
+      expect(Math.abs(gap?.mid ?? 99), name).toBeLessThan(1.5);
+      expect(Math.abs(gap?.a ?? 99), name).toBeLessThan(1.5);
+      expect(Math.abs(gap?.b ?? 99), name).toBeLessThan(1.5);
+    }
+  });
+
+  test('in the second, the massif goes back as in the photograph, in a key some two L* higher', async () => {
+    const document = await measured('far-massif', far);
+    const { recession } = planeOf(document, 'Massif');
+    for (const kept of [recession?.darks, recession?.air, recession?.chroma]) {
+      expect(kept).toBeGreaterThan(0.85);
+      expect(kept).toBeLessThan(1.15);
+    }
+    for (const { name, gap } of document.planes) {
+      const key = name === 'Sky' ? 0 : 2.5;
+      expect(Math.abs((gap?.mid ?? 99) - key), name).toBeLessThan(1.5);
+      expect(Math.abs(gap?.a ?? 99), name).toBeLessThan(1.5);
+      expect(Math.abs(gap?.b ?? 99), name).toBeLessThan(1.5);
+    }
+    for (const { far: behind, near, gap } of document.steps) {
+      expect(Math.abs(gap?.mid ?? 99), `${behind} to ${near}`).toBeLessThan(4);
+    }
+  });
+});
+
+describe('the demo board', () => {
+  let store: AStore;
+  let runner: Runner;
+  let live: Live;
+  const parts = () => ({
+    takeInPicture: (incoming: Parameters<Runner['takeInPicture']>[0]) => runner.takeInPicture(incoming),
+    writeAsServer: live.writeAsServer,
+    removeBoard: async (boardId: string) => {
+      await live.closeBoard(boardId);
+      await removeBoard(boardId);
+      await runner.boardRemoved(boardId);
+    },
+    now: new Date('2026-10-20T19:30:00Z'),
+    paint: async (name: DemoPaintingName) => (name === 'close-massif' ? close : far),
+  });
+
+  beforeAll(async () => {
+    store = await openAStore();
+    // Stores for tests say that the demo was made, to save everybody the painting.
+    await database().installation.deleteMany({ where: { key: 'demo-made' } });
+    live = createLive({ onRoomChanged: (boardId, room) => runner.roomChanged(boardId, room) });
+    runner = await createRunner({
+      onResult: (boardId, pictureId, result) => live.setResult(boardId, pictureId, result),
+    });
+  });
+
+  afterAll(async () => {
+    await runner.stop();
+    await live.flush();
+    await store.close();
+  });
+
+  test('is there once, whole and measured; deleted, it leaves nothing and stays away', async () => {
+    const interrupted = await addInterruptedDemo();
+    const boardId = (await seedDemo(parts())) ?? '';
+    expect(await demoBoards()).toEqual([boardId]);
+    expect(boardId).not.toBe(interrupted);
+    expect(await seedDemo(parts())).toBeNull();
+
+    const host = await addPerson('Host', true);
+    const board = await readBoardView(boardId, host, 'host');
+    expect(board?.demo).toBe(true);
+    expect(board?.scenario).toContain('invented');
+    expect(board?.members.map(({ name, role }) => ({ name, role }))).toEqual(DEMO_PEOPLE);
+    const reference = board?.pictures.find(({ kind }) => kind === 'reference');
+    expect(reference).toMatchObject({ rights: 'free', credit: PHOTOGRAPH_CREDIT, width: 2400, height: 1598 });
+    const paintings = board?.pictures.filter(({ kind }) => kind === 'painting') ?? [];
+    expect(paintings.map(({ painter }) => painter.name)).toEqual(['Maren', 'Jonas']);
+
+    expect((await live.read(boardId, 'setup', readPlanes)).map(({ name }) => name)).toEqual(
+      DEMO_PLANES.map(({ name }) => name),
+    );
+    const marks = await live.read(boardId, 'marks', readMarks);
+    expect(marks).toHaveLength(DEMO_MARKS.length);
+    expect(threadsOf(marks).filter(({ replies }) => replies.length > 0)).toHaveLength(2);
+    for (const { id } of paintings) {
+      const room = `painting/${id}` as const;
+      expect((await live.read(boardId, room, readPaintingOutlines)).size).toBe(DEMO_PLANES.length);
+      expect(await live.read(boardId, room, readIntention)).not.toBe('');
+      const document = await vi.waitFor(
+        async () => {
+          const answer = await runner.measuresOf(boardId, id);
+          if (!('planes' in answer)) throw new Error(answer.pending);
+          return answer;
+        },
+        { timeout: 30_000, interval: 100 },
+      );
+      expect(document.planes.map(({ name }) => name)).toEqual(DEMO_PLANES.map(({ name }) => name));
+    }
+
+    await parts().removeBoard(boardId);
+    expect(await listBoards(host.id, true)).toEqual([]);
+    expect(await listBlobs()).toEqual([]);
+    expect(await seedDemo(parts())).toBeNull();
+    expect(await demoBoards()).toEqual([]);
+  });
+});
+
+/** What a first start leaves that was killed after it made the board. */
+async function addInterruptedDemo(): Promise<string> {
+  return addDemoBoard('half made', '');
+}
