@@ -57,13 +57,13 @@ function MarkSentence({ how }: { how: string }) {
 export function SquaredChoice() {
   const { squared, setSquared } = useEasel();
   return (
-    <div className={styles.choice} role="group" aria-label={words.photo.shownAs}>
+    <fieldset className={styles.choice} aria-label={words.photo.shownAs}>
       <button type="button" aria-pressed={!squared} onClick={() => setSquared(false)}>
         {words.easel.asPhotographed}
       </button>
       <button type="button" aria-pressed={squared} onClick={() => setSquared(true)}>
         {words.easel.squared}
       </button>
-    </div>
+    </fieldset>
   );
 }

@@ -6,9 +6,11 @@
  */
 import { useCallback, useMemo } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
+import type { PlaneView } from '#app/_live/board-live-types.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
-import { useEasel } from './easel-state.tsx';
+import type { FractionPoint, Outline } from '#server/core/contract/setup.ts';
+import { type OutlineDraft, useEasel } from './easel-state.tsx';
 import { type Frame, plainFrame } from './frame.ts';
 import type { Hand } from './hand.ts';
 import { Loupe } from './loupe.tsx';
@@ -21,7 +23,7 @@ import { planePlaces } from './plane-places.ts';
 import { PointerLayer } from './pointer-layer.tsx';
 import { Stage } from './stage.tsx';
 import { useDrawHand, useLookHand, usePinHand } from './use-mark-hands.ts';
-import { useOutlineHand } from './use-outline-hand.ts';
+import { type OutlineHand, useMayOutline, useOutlineHand } from './use-outline-hand.ts';
 import { usePhotoHand } from './use-photo-hand.ts';
 
 interface EaselPictureProps {
@@ -36,7 +38,7 @@ interface EaselPictureProps {
 export function EaselPicture({ picture, label, squared, clip, swipe }: EaselPictureProps) {
   const { tool, planeId, markId, setMarkId, linesShown, marksShown } = useTools();
   const { planes, outlinesOf, marks } = useBoardLive();
-  const { draft, setPin } = useEasel();
+  const { setPin } = useEasel();
   const { width, height } = picture;
   const plain = useMemo(() => plainFrame({ width, height }), [width, height]);
   const frame = squared && tool !== 'photo' ? squared : plain;
@@ -69,11 +71,7 @@ export function EaselPicture({ picture, label, squared, clip, swipe }: EaselPict
     },
     [setPin, setMarkId],
   );
-  const plane = planes.find(({ id }) => id === planeId);
-  const stored = planeId ? outlines.get(planeId) : undefined;
-  const drafting = tool === 'outline' && draft?.pictureId === picture.id ? draft : null;
-  const pulledOutline = outlining.pulled?.now ?? stored;
-  const editing = tool === 'outline' && plane && pulledOutline && !drafting;
+  const inHand = useOutlineInHand(picture, outlining);
   return (
     <Stage
       picture={picture}
@@ -89,23 +87,10 @@ export function EaselPicture({ picture, label, squared, clip, swipe }: EaselPict
           badges={places.badges}
           aspect={aspect}
           chosenId={planeId}
-          hiddenId={editing || drafting ? planeId : null}
+          hiddenId={inHand ? inHand.plane.id : null}
         />
       ) : null}
-      {drafting && plane ? <DraftOutline draft={drafting} plane={plane} /> : null}
-      {editing ? (
-        <OutlinePoints
-          plane={plane}
-          outline={pulledOutline}
-          badge={badge}
-          chosenPoint={outlining.chosenPoint}
-          choosePoint={outlining.choosePoint}
-          keep={outlining.keep}
-        />
-      ) : null}
-      {outlining.pulled?.touch && outlining.pulled.at !== null ? (
-        <Loupe point={outlining.pulled.hand} />
-      ) : null}
+      {inHand ? <OutlineInHand inHand={inHand} badge={badge} outlining={outlining} /> : null}
       {tool === 'photo' && picture.kind === 'painting' ? <PhotoLayer {...photo} /> : null}
       {marksShown ? (
         <MarkLayer marks={own} frame={frame} aspect={aspect} chosenId={markId} choose={choose} />
@@ -114,5 +99,43 @@ export function EaselPicture({ picture, label, squared, clip, swipe }: EaselPict
       <NewPin />
       <PointerLayer />
     </Stage>
+  );
+}
+
+interface InHand {
+  plane: PlaneView;
+  /** A new outline, or null. */
+  draft: OutlineDraft | null;
+  /** The stored outline as the hand has it now, or null. */
+  outline: Outline | null;
+}
+
+/** The outline that the hand works on in this picture, or null. */
+function useOutlineInHand(picture: PictureView, { pulled }: OutlineHand): InHand | null {
+  const { tool, planeId } = useTools();
+  const { planes, outlinesOf } = useBoardLive();
+  const { draft } = useEasel();
+  const plane = planes.find(({ id }) => id === planeId);
+  const allowed = useMayOutline(picture);
+  if (tool !== 'outline' || !plane || !allowed) return null;
+  if (draft?.pictureId === picture.id) return { plane, draft, outline: null };
+  const outline = pulled?.now ?? outlinesOf(picture.id).get(plane.id);
+  return outline ? { plane, draft: null, outline } : null;
+}
+
+interface OutlineInHandProps {
+  inHand: InHand;
+  badge: FractionPoint | null;
+  outlining: OutlineHand;
+}
+
+function OutlineInHand({ inHand: { plane, draft, outline }, badge, outlining }: OutlineInHandProps) {
+  const { pulled, chosenPoint, choosePoint, keep } = outlining;
+  return (
+    <>
+      {draft ? <DraftOutline draft={draft} plane={plane} /> : null}
+      {outline ? <OutlinePoints {...{ plane, outline, badge, chosenPoint, choosePoint, keep }} /> : null}
+      {pulled?.touch && pulled.at !== null ? <Loupe point={pulled.hand} /> : null}
+    </>
   );
 }

@@ -97,7 +97,7 @@ function OnEasel({ picture, clip }: { picture: PictureView; clip?: string }) {
         <strong>{kind === 'reference' ? words.easel.referenceShort : words.easel.paintingShort}</strong>
         {picture.caption ? <span>{picture.caption}</span> : null}
         {kind === 'painting' ? <span>{picture.painter.name}</span> : null}
-        {picture.credit ? <span>{words.easel.credit(picture.credit)}</span> : null}
+        {picture.credit ? <span>{picture.credit}</span> : null}
       </figcaption>
     </figure>
   );

@@ -11,9 +11,9 @@ export interface LinePattern {
   casing: string;
 }
 
-const LIGHT = { core: '#ffffff', casing: 'rgb(0 0 0 / 0.62)' };
-const DARK = { core: '#111111', casing: 'rgb(255 255 255 / 0.72)' };
-const DASHES = ['', '10 6', '2 5', '14 5 2 5', '20 8', '6 4'] as const;
+const LIGHT = { core: '#ffffff', casing: 'rgb(0 0 0 / 0.5)' };
+const DARK = { core: '#111111', casing: 'rgb(255 255 255 / 0.6)' };
+const DASHES = ['', '11 7', '1.5 5', '16 6 1.5 6', '24 10', '6 5'] as const;
 
 /** @param number Running number of the plane, 1 = the farthest. Patterns repeat dark after six, then anew. */
 export function linePattern(number: number): LinePattern {

@@ -65,7 +65,7 @@ const Stroke = memo(function Stroke({ mark, frame, aspect, chosen, choose }: One
     <g data-chosen={chosen || undefined}>
       <path className={styles.inkCasing} d={path} />
       <path className={styles.ink} d={path} />
-      {/* The number beside the line is what keys reach; the line itself is a wider place for the hand. */}
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: keys reach the number at its start; the line is a wider place for the hand. */}
       <path className={styles.inkHit} d={middle} onPointerDown={keepPress} onClick={() => choose(mark.id)} />
     </g>
   );

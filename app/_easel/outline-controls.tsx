@@ -41,7 +41,7 @@ function BeginControls({ plane, target }: { plane: PlaneView; target: PictureVie
   return (
     <>
       <p className={styles.sentence}>{howTo(plane, way)}</p>
-      <div className={styles.choice} role="group" aria-label={words.outline.how}>
+      <fieldset className={styles.choice} aria-label={words.outline.how}>
         <button type="button" aria-pressed={way === 'ridge'} onClick={() => setWay('ridge')}>
           {words.outline.ridge}
         </button>
@@ -57,7 +57,7 @@ function BeginControls({ plane, target }: { plane: PlaneView; target: PictureVie
             {words.outline.whole}
           </button>
         ) : null}
-      </div>
+      </fieldset>
     </>
   );
 }

@@ -82,7 +82,7 @@ export const OutlineLayer = memo(function OutlineLayer({
                 </mask>
               ) : null}
               <g mask={nearer.length > 0 ? `url(#${id}-${at})` : undefined}>
-                <path className={styles.casing} d={path} stroke={casing} />
+                <path className={styles.casing} d={path} stroke={casing} strokeDasharray={dashes} />
                 <path className={styles.core} d={path} stroke={core} strokeDasharray={dashes} />
               </g>
             </g>

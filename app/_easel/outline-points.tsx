@@ -38,7 +38,7 @@ function Line({ path, number }: { path: string; number: number }) {
     >
       <g data-chosen="">
         <g>
-          <path className={styles.casing} d={path} stroke={casing} />
+          <path className={styles.casing} d={path} stroke={casing} strokeDasharray={dashes} />
           <path className={styles.core} d={path} stroke={core} strokeDasharray={dashes} />
         </g>
       </g>

@@ -5,7 +5,7 @@
  * In the flow: gestures and keys -> [use-outline-hand] -> outline-edit -> live document. While an outline is
  * pulled, it is held for the others and worked on as a copy; it is stored whole when let go.
  */
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { outlineHold } from '#app/_live/presence.ts';
 import { words } from '#app/_words/en-easel.ts';
@@ -14,10 +14,11 @@ import type { PictureView } from '#server/core/contract/responses.ts';
 import type { FractionPoint, Outline } from '#server/core/contract/setup.ts';
 import { useEasel } from './easel-state.tsx';
 import type { Frame } from './frame.ts';
-import { type Hand, pixelsApart, reachPx } from './hand.ts';
+import { type Hand, type HandPoint, pixelsApart, reachPx } from './hand.ts';
 import { movedOutline, nearestEdge, reapplied, withPointMoved, withPointNear } from './outline-edit.ts';
 import { outlineTrouble } from './outline-trouble.ts';
 import { useDraftHand } from './use-draft-hand.ts';
+import { useHeldDrag } from './use-held-drag.ts';
 
 /** An outline under the hand, not stored yet. */
 export interface Pulled {
@@ -26,14 +27,11 @@ export interface Pulled {
   now: Outline;
   /** The pulled point, or null when the whole outline moves. */
   at: number | null;
-  /** Where the hand is, for the loupe. */
-  hand: FractionPoint;
-  touch: boolean;
 }
 
 export interface OutlineHand {
   hand: Hand;
-  pulled: Pulled | null;
+  pulled: (Pulled & { hand: FractionPoint; touch: boolean }) | null;
   /** Index of the chosen point of the outline in hand. */
   chosenPoint: number;
   choosePoint(at: number): void;
@@ -41,97 +39,80 @@ export interface OutlineHand {
   keep(planeId: string, before: Outline, outline: Outline): void;
 }
 
+/** @param badge Where the chosen plane's number stands, 0..1 of the original: pulled, it moves the whole outline. */
 export function useOutlineHand(picture: PictureView, frame: Frame, badge: FractionPoint | null): OutlineHand {
   const { planeId } = useTools();
-  const { outlinesOf, planes, hold, heldBy, whenFree, write } = useBoardLive();
+  const { outlinesOf, planes, write, heldBy } = useBoardLive();
   const { draft, setSentence } = useEasel();
-  const [pulled, setPulled] = useState<Pulled | null>(null);
   const [chosenPoint, choosePoint] = useState(0);
-  const pulledNow = useRef<Pulled | null>(null);
   const drafting = useDraftHand(picture, frame);
   const outline = planeId ? outlinesOf(picture.id).get(planeId) : undefined;
   const planeName = planes.find(({ id }) => id === planeId)?.name ?? '';
+  const what = outlineHold(picture.id, planeId ?? '');
+  const allowed = useMayOutline(picture);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another plane or picture starts at its first point.
   useEffect(() => choosePoint(0), [planeId, picture.id]);
 
-  const pull = (next: Pulled | null) => {
-    pulledNow.current = next;
-    setPulled(next);
-    if (next) setSentence(outlineTrouble(planeName, next.now));
-  };
   const keep = (id: string, before: Outline, mine: Outline) => {
-    const stored = outlinesOf(picture.id).get(id) ?? before;
-    const next = reapplied(before, mine, stored);
+    const next = reapplied(before, mine, outlinesOf(picture.id).get(id) ?? before);
     const trouble = outlineTrouble(planeName, next);
     setSentence(trouble);
     if (trouble === null) write.setOutline(picture.id, id, next);
   };
-  const keepNow = useRef(keep);
-  keepNow.current = keep;
-  if (draft?.pictureId === picture.id || !planeId || !outline) {
+  const { held, drag } = useHeldDrag<Pulled>({
+    what,
+    heldSentence: words.outline.heldBy,
+    takes: (at) => outline !== undefined && (onBadge(badge, at) || nearestPoint(outline, at) !== null),
+    begin(at) {
+      if (!planeId || !outline) return null;
+      const near = nearestPoint(outline, at);
+      if (near !== null) choosePoint(near);
+      return { planeId, before: outline, now: outline, at: near };
+    },
+    moved(pulled, from, to) {
+      const [dx, dy] = [to.point[0] - from.point[0], to.point[1] - from.point[1]];
+      const { at } = pulled;
+      const now = at === null ? movedOutline(pulled.now, dx, dy) : withPointMoved(pulled.now, at, dx, dy);
+      setSentence(outlineTrouble(planeName, now));
+      return { ...pulled, now };
+    },
+    keep: (pulled) => keep(pulled.planeId, pulled.before, pulled.now),
+  });
+  if (draft?.pictureId === picture.id || !planeId || !outline || !allowed) {
     return { hand: drafting, pulled: null, chosenPoint, choosePoint, keep };
   }
-  const holder = heldBy(outlineHold(picture.id, planeId));
-  const nearest = (at: Parameters<NonNullable<Hand['tap']>>[0]) => nearestPoint(outline, at);
-  const hand: Hand = {
-    cursor: 'default',
-    crosshair: false,
-    keysHint: words.easel.lookKeys,
-    tap(at, twice) {
-      if (holder) return setSentence(words.outline.heldBy(holder));
-      const near = nearest(at);
-      if (near !== null) return choosePoint(near);
-      const aspect = frame.size.height / frame.size.width;
-      if (!twice || nearestEdge(outline, at.point, aspect).distance > reachPx(at.touch) * at.pixel.x) return;
-      const more = withPointNear(outline, at.point, aspect);
-      keep(planeId, outline, more.outline);
-      choosePoint(more.at);
-    },
-    drag: {
-      takes(at) {
-        const onBadge = badge !== null && pixelsApart(badge, at.point, at.pixel) < reachPx(at.touch) + 4;
-        return onBadge || nearest(at) !== null;
-      },
-      start(at) {
-        if (holder) return setSentence(words.outline.heldBy(holder));
-        const near = nearest(at);
-        if (near !== null) choosePoint(near);
-        hold(outlineHold(picture.id, planeId));
-        pull({ planeId, before: outline, now: outline, at: near, hand: at.point, touch: at.touch });
-      },
-      move(at) {
-        const last = pulledNow.current;
-        if (!last) return;
-        const [dx, dy] = [at.point[0] - last.hand[0], at.point[1] - last.hand[1]];
-        const now =
-          last.at === null ? movedOutline(last.now, dx, dy) : withPointMoved(last.now, last.at, dx, dy);
-        pull({ ...last, now, hand: at.point });
-      },
-      end() {
-        const last = pulledNow.current;
-        if (!last) return;
-        pulledNow.current = null;
-        whenFree(outlineHold(picture.id, last.planeId), () => {
-          keepNow.current(last.planeId, last.before, last.now);
-          setPulled(null);
-          hold(null);
-        });
-      },
-      cancel() {
-        pull(null);
-        hold(null);
-      },
-    },
+  const tap = (at: HandPoint, twice: boolean) => {
+    const holder = heldBy(what);
+    if (holder) return setSentence(words.outline.heldBy(holder));
+    const near = nearestPoint(outline, at);
+    if (near !== null) return choosePoint(near);
+    const aspect = frame.size.height / frame.size.width;
+    if (!twice || nearestEdge(outline, at.point, aspect).distance > reachPx(at.touch) * at.pixel.x) return;
+    const more = withPointNear(outline, at.point, aspect);
+    keep(planeId, outline, more.outline);
+    choosePoint(more.at);
   };
+  const hand: Hand = { cursor: 'default', crosshair: false, keysHint: words.easel.lookKeys, tap, drag };
+  const pulled = held && { ...held.copy, hand: held.hand.point, touch: held.hand.touch };
   return { hand, pulled, chosenPoint, choosePoint, keep };
 }
 
+/** Whether this person may draw outlines on a picture. */
+export function useMayOutline(picture: PictureView): boolean {
+  const { may } = useBoardLive();
+  return picture.kind === 'reference' ? may.setup : may.painting(picture.id);
+}
+
+function onBadge(badge: FractionPoint | null, at: HandPoint): boolean {
+  return badge !== null && pixelsApart(badge, at.point, at.pixel) < reachPx(at.touch) + 4;
+}
+
 /** The point of the outline under the hand, or null. */
-function nearestPoint(outline: Outline, at: Parameters<NonNullable<Hand['tap']>>[0]): number | null {
-  let best: { at: number; px: number } | null = null;
+function nearestPoint(outline: Outline, at: HandPoint): number | null {
+  let [best, bestPx]: [number | null, number] = [null, reachPx(at.touch)];
   outline.forEach((point, index) => {
     const px = pixelsApart(point, at.point, at.pixel);
-    if (px <= reachPx(at.touch) && (!best || px < best.px)) best = { at: index, px };
+    if (px <= bestPx) [best, bestPx] = [index, px];
   });
-  return (best as { at: number; px: number } | null)?.at ?? null; // assigned inside the loop, which types do not see
+  return best;
 }

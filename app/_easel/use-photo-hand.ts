@@ -5,15 +5,17 @@
  * In the flow: gestures and keys -> [use-photo-hand] -> `photo` in the painting's room. Works on the picture as
  * photographed; what is pulled is held for the others and stored when let go.
  */
-import { useRef, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { photoHold } from '#app/_live/presence.ts';
 import { words } from '#app/_words/en-easel.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
+import { checkCorners } from '#server/core/rectify/check-corners.ts';
 import { useEasel } from './easel-state.tsx';
 import { type Hand, type HandPoint, pixelsApart, reachPx } from './hand.ts';
+import { troubleOf } from './outline-trouble.ts';
 import { cardPlaces, movedPhoto, type PhotoPart, type PhotoParts, withCorner } from './photo-parts.ts';
+import { useHeldDrag } from './use-held-drag.ts';
 
 export interface PhotoHand {
   hand: Hand;
@@ -25,87 +27,60 @@ export interface PhotoHand {
 }
 
 export function usePhotoHand(picture: PictureView): PhotoHand {
-  const { photoOf, may, heldBy, hold, whenFree, write } = useBoardLive();
+  const { photoOf, may, write } = useBoardLive();
   const { setSentence } = useEasel();
-  const [pulled, setPulled] = useState<{ part: PhotoPart; parts: PhotoParts; place: FractionPoint } | null>(
-    null,
-  );
-  const pulledNow = useRef(pulled);
   const photo = photoOf(picture.id);
   const stored: PhotoParts = { corners: photo.corners ?? null, card: photo.cards?.[0]?.box ?? null };
-  const parts = pulled?.parts ?? stored;
   const allowed = picture.kind === 'painting' && may.painting(picture.id);
 
-  const pull = (next: typeof pulled) => {
-    pulledNow.current = next;
-    setPulled(next);
-  };
   /** Stores what the hand moved and nothing else; other corners are taken as they stand now. */
   const keep = (part: PhotoPart, moved: PhotoParts) => {
-    const corner = part.kind === 'corner' ? moved.corners?.[part.at] : undefined;
-    if (part.kind === 'corner' && moved.corners && corner) {
-      write.setCorners(picture.id, withCorner(photoOf(picture.id).corners ?? moved.corners, part.at, corner));
-    }
-    if (part.kind !== 'corner' && moved.card) {
+    const trouble = troubleOf(() => {
+      const corner = part.kind === 'corner' ? moved.corners?.[part.at] : undefined;
+      if (part.kind === 'corner' && moved.corners && corner) {
+        const corners = withCorner(photoOf(picture.id).corners ?? moved.corners, part.at, corner);
+        checkCorners(corners);
+        write.setCorners(picture.id, corners);
+      }
       const [first, ...others] = photoOf(picture.id).cards ?? [];
-      if (first) write.setCards(picture.id, [{ ...first, box: moved.card }, ...others]);
-    }
+      if (part.kind !== 'corner' && moved.card && first) {
+        write.setCards(picture.id, [{ ...first, box: moved.card }, ...others]);
+      }
+    });
+    setSentence(trouble);
   };
-  const keepNow = useRef(keep);
-  keepNow.current = keep;
-  const partAt = (at: HandPoint): PhotoPart | null => {
-    let best: { part: PhotoPart; px: number } | null = null;
-    for (const { part, place, reach } of places(stored)) {
-      const px = pixelsApart(place, at.point, at.pixel);
-      if (px <= reachPx(at.touch) * reach && (!best || px < best.px)) best = { part, px };
-    }
-    return best ? best.part : null;
-  };
-  const hand: Hand = {
-    cursor: 'default',
-    crosshair: false,
-    keysHint: words.easel.lookKeys,
-    ...(allowed
-      ? {}
-      : { tap: () => setSentence(picture.kind === 'painting' ? words.photo.onlyLook : words.photo.none) }),
-    drag: {
-      takes: (at) => allowed && partAt(at) !== null,
-      start(at) {
-        const holder = heldBy(photoHold(picture.id));
-        const part = partAt(at);
-        if (holder) return setSentence(words.photo.heldBy(holder));
-        if (!part) return;
-        hold(photoHold(picture.id));
-        pull({ part, parts: stored, place: at.point });
-      },
-      move(at) {
-        const last = pulledNow.current;
-        if (!last) return;
-        const [dx, dy] = [at.point[0] - last.place[0], at.point[1] - last.place[1]];
-        pull({ ...last, parts: movedPhoto(last.parts, last.part, dx, dy), place: at.point });
-      },
-      end() {
-        const last = pulledNow.current;
-        if (!last) return;
-        pulledNow.current = null;
-        whenFree(photoHold(picture.id), () => {
-          keepNow.current(last.part, last.parts);
-          setPulled(null);
-          hold(null);
-        });
-      },
-      cancel() {
-        pull(null);
-        hold(null);
-      },
+  const { held, drag } = useHeldDrag<{ part: PhotoPart; parts: PhotoParts }>({
+    what: photoHold(picture.id),
+    heldSentence: words.photo.heldBy,
+    takes: (at) => allowed && partAt(stored, at) !== null,
+    begin(at) {
+      const part = partAt(stored, at);
+      return part && { part, parts: stored };
     },
-  };
+    moved({ part, parts }, from, to) {
+      const [dx, dy] = [to.point[0] - from.point[0], to.point[1] - from.point[1]];
+      return { part, parts: movedPhoto(parts, part, dx, dy) };
+    },
+    keep: ({ part, parts }) => keep(part, parts),
+  });
+  const refusal = picture.kind === 'painting' ? words.photo.onlyLook : words.photo.none;
+  const look = { cursor: 'default', crosshair: false, keysHint: words.easel.lookKeys };
   return {
-    hand,
-    parts,
-    pulled: pulled && { part: pulled.part, place: cardPlaces(pulled.parts, pulled.part) },
+    hand: allowed ? { ...look, drag } : { ...look, tap: () => setSentence(refusal) },
+    parts: held?.copy.parts ?? stored,
+    pulled: held && { part: held.copy.part, place: cardPlaces(held.copy.parts, held.copy.part) },
     nudge: (part, dx, dy) => keep(part, movedPhoto(stored, part, dx, dy)),
   };
+}
+
+/** The part under the hand, or null. */
+function partAt(parts: PhotoParts, at: HandPoint): PhotoPart | null {
+  let [best, bestPx]: [PhotoPart | null, number] = [null, Number.POSITIVE_INFINITY];
+  for (const { part, place, reach } of places(parts)) {
+    const px = pixelsApart(place, at.point, at.pixel);
+    if (px <= reachPx(at.touch) * reach && px < bestPx) [best, bestPx] = [part, px];
+  }
+  return best;
 }
 
 /** Every part that can be taken, where it is, and how much farther than usual it can be taken from. */

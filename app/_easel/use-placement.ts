@@ -42,8 +42,11 @@ export function usePlacement(views: ViewStore, frame: Frame): Placed {
     if (bent.current) {
       bent.current.style.transform = frame.matrix ? cssMatrix(frame.matrix, width, height) : 'none';
     }
-    const sharp = copyFor(PICTURE_SIZES, Math.max(width, height) * globalThis.devicePixelRatio);
-    setCopy((kept) => (kept < sharp ? sharp : kept));
+    // The caption stays under the picture, not under the empty part of its window.
+    const slack = Math.max(0, size.current.height - top - height);
+    stage.current?.closest('figure')?.style.setProperty('--slack', `${slack}px`);
+    const needed = Math.max(width, height) * globalThis.devicePixelRatio;
+    setCopy((kept) => copyFor(PICTURE_SIZES, Math.max(kept, needed)));
     setWhole(views.get().zoom <= 1);
   }, [placement, frame, views]);
 

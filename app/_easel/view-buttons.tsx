@@ -15,7 +15,7 @@ export function ViewButtons() {
     views.set({ ...view, zoom: Math.min(ZOOM_MOST, Math.max(1, view.zoom * factor)) });
   };
   return (
-    <div className={styles.buttons} role="group" aria-label={words.easel.view}>
+    <fieldset className={styles.buttons} aria-label={words.easel.view}>
       <button type="button" onClick={undo} disabled={!canUndo} aria-keyshortcuts="Control+Z">
         {words.easel.undo}
       </button>
@@ -31,6 +31,6 @@ export function ViewButtons() {
       <button type="button" onClick={() => zoom(KEY_ZOOM)} aria-label={words.easel.zoomIn}>
         +
       </button>
-    </div>
+    </fieldset>
   );
 }

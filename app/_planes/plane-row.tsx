@@ -34,7 +34,6 @@ export function PlaneRow({ plane, last, dragged, dropBefore, dropAfter, grip, re
     write.movePlane(plane.id, Math.max(0, plane.number - 1 + by));
   };
   return (
-    // biome-ignore lint/a11y/noNoninteractiveElementInteractions: the keys belong to the controls inside the row.
     <li
       className={styles.row}
       data-chosen={chosen || undefined}

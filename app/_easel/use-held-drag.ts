@@ -1,0 +1,74 @@
+'use client';
+/**
+ * A drag of something that several people may drag: held for the others while it lasts, stored when let go.
+ *
+ * In the flow: gestures -> [use-held-drag] -> outline hand, photo hand. What is dragged is a copy; the keeper puts
+ * only what moved onto what is stored by then.
+ */
+import { useRef, useState } from 'react';
+import { useBoardLive } from '#app/_live/board-live.tsx';
+import { useEasel } from './easel-state.tsx';
+import type { Hand, HandPoint } from './hand.ts';
+
+interface HeldDrag<T> {
+  /** Name of the thing for the others, such as `outline/<pictureId>/<planeId>`. */
+  what: string;
+  /** What to say when that person has it already. */
+  heldSentence(person: string): string;
+  /** Whether a drag that begins here takes it. */
+  takes(at: HandPoint): boolean;
+  begin(at: HandPoint): T | null;
+  /** The copy after the hand went from `from` to `to`. */
+  moved(copy: T, from: HandPoint, to: HandPoint): T;
+  keep(copy: T): void;
+}
+
+export interface Held<T> {
+  copy: T;
+  hand: HandPoint;
+}
+
+/** @returns What is under the hand, or null, and the drag for the hand. */
+export function useHeldDrag<T>(use: HeldDrag<T>): { held: Held<T> | null; drag: NonNullable<Hand['drag']> } {
+  const { heldBy, hold, whenFree } = useBoardLive();
+  const { setSentence } = useEasel();
+  const [held, setHeld] = useState<Held<T> | null>(null);
+  const now = useRef<Held<T> | null>(null);
+  /** The newest keeper: others may have changed what is stored while the hand was moving. */
+  const latest = useRef(use);
+  latest.current = use;
+  const set = (next: Held<T> | null) => {
+    now.current = next;
+    setHeld(next);
+  };
+  const drag: NonNullable<Hand['drag']> = {
+    takes: use.takes,
+    start(at) {
+      const holder = heldBy(use.what);
+      if (holder) return setSentence(use.heldSentence(holder));
+      const copy = use.begin(at);
+      if (copy === null) return;
+      hold(use.what);
+      set({ copy, hand: at });
+    },
+    move(at) {
+      const last = now.current;
+      if (last) set({ copy: use.moved(last.copy, last.hand, at), hand: at });
+    },
+    end() {
+      const last = now.current;
+      if (!last) return;
+      now.current = null;
+      whenFree(use.what, () => {
+        latest.current.keep(last.copy);
+        setHeld(null);
+        hold(null);
+      });
+    },
+    cancel() {
+      set(null);
+      hold(null);
+    },
+  };
+  return { held, drag };
+}
