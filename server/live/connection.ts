@@ -38,6 +38,8 @@ export class Connection {
   readonly #room: Room;
   readonly #messages: Budget;
   readonly #bytes: Budget;
+  /** Whether the browser has told what we lacked when it joined. */
+  #answered = false;
   #closed = false;
 
   constructor(socket: WebSocket, room: Room, person: Presence['person'], writer: Writer) {
@@ -127,8 +129,13 @@ export class Connection {
       const reached = this.#bytes.spend(answer.length, performance.now());
       if (reached) this.send(answer);
       else this.close(REFUSALS.tooManyBytes(BYTES_PER_SECOND));
-    } else if (step === messageYjsSyncStep2 || step === messageYjsUpdate) {
+    } else if (step === messageYjsSyncStep2) {
+      this.#answered = true;
       this.#room.take(this, body);
+    } else if (step === messageYjsUpdate) {
+      // Before its answer to our question an update may build on offline edits that only the answer brings;
+      // the answer is made later and holds this update too.
+      if (this.#answered) this.#room.take(this, body);
     } else {
       throw new Error(`Sync step ${step} is none of y-protocols’.`);
     }

@@ -3,14 +3,22 @@ import { randomUUID } from 'node:crypto';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import * as decoding from 'lib0/decoding';
+import * as encoding from 'lib0/encoding';
 import { WebSocket } from 'ws';
+import * as sync from 'y-protocols/sync';
 import { WebsocketProvider } from 'y-websocket';
 import * as Y from 'yjs';
 import { startSession } from '#server/access/session.ts';
 import type { InviteRole } from '#server/core/contract/roles.ts';
 import { declareRoots } from '#server/core/live/document.ts';
 import type { RoomName } from '#server/core/live/layout.ts';
-import { MESSAGE_ANNOUNCE, MESSAGE_EPOCH, MESSAGE_REFUSED, Refusal } from '#server/core/live/wire.ts';
+import {
+  MESSAGE_ANNOUNCE,
+  MESSAGE_EPOCH,
+  MESSAGE_REFUSED,
+  MESSAGE_SYNC,
+  Refusal,
+} from '#server/core/live/wire.ts';
 import { createLive, type Live } from '#server/live/live.ts';
 import { addBoard } from '#server/store/boards.ts';
 import { database } from '#server/store/database.ts';
@@ -149,13 +157,28 @@ export function join(
   return { doc, provider, refusals, closed, synced, leave: () => provider.destroy() };
 }
 
-/** A socket that sends what it likes. */
-export function rawSocket(port: number, who: { cookie: string }, boardId: string, room: string): WebSocket {
+/** A socket that sends what it likes, once it has answered that it has nothing. Resolves when it is open. */
+export async function rawSocket(
+  port: number,
+  who: { cookie: string },
+  boardId: string,
+  room: string,
+): Promise<WebSocket> {
   const socket = new WebSocket(`ws://127.0.0.1:${port}/live/${boardId}/${room}`, {
     headers: { cookie: who.cookie },
   });
   socket.on('error', () => {});
+  await new Promise<void>((open) => socket.once('open', () => open()));
+  socket.send(syncFrame((encoder) => sync.writeSyncStep2(encoder, new Y.Doc())));
   return socket;
+}
+
+/** A frame of y-protocols' sync. */
+export function syncFrame(write: (encoder: encoding.Encoder) => void): Uint8Array {
+  const encoder = encoding.createEncoder();
+  encoding.writeVarUint(encoder, MESSAGE_SYNC);
+  write(encoder);
+  return encoding.toUint8Array(encoder);
 }
 
 function socketWith(cookie: string): typeof globalThis.WebSocket {

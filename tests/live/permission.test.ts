@@ -250,9 +250,7 @@ describe('what a room takes', () => {
   });
 
   test('a host who owns a board keeps what a host may do', async () => {
-    const hostBoard = await import('#server/store/boards.ts').then(({ addBoard }) =>
-      addBoard(cast.host.id, 'Own'),
-    );
+    const hostBoard = await addBoard(cast.host.id, 'Own');
     const host = join(server.port, cast.host, hostBoard, 'setup');
     await host.synced;
     plane(host.doc);
@@ -263,21 +261,26 @@ describe('what a room takes', () => {
 });
 
 describe('who may come in', () => {
+  interface Knock {
+    what: string;
+    who: () => { cookie: string };
+    board: () => string;
+    room: RoomName;
+    code: number;
+  }
   const nobody = { cookie: 'veilstep=nothing-that-was-ever-given' };
-  test.each([
-    ['without a session', () => nobody, () => cast.boardId, () => 'marks', CLOSE.notEntered],
-    ['without access to the board', () => cast.stranger, () => cast.boardId, () => 'marks', CLOSE.noSuchRoom],
-    ['to a board that is not there', () => cast.peer, () => 'no-such-board', () => 'marks', CLOSE.noSuchRoom],
-    ['to a room that is not there', () => cast.peer, () => cast.boardId, () => 'kitchen', CLOSE.noSuchRoom],
-    [
-      'to a painting that is not there',
-      () => cast.peer,
-      () => cast.boardId,
-      () => 'painting/none',
-      CLOSE.noSuchRoom,
-    ],
-  ] as const)('somebody %s is closed with a code and a sentence', async (_what, who, board, room, code) => {
-    const client = join(server.port, who(), board(), room() as RoomName);
+  const peer = () => cast.peer;
+  const here = () => cast.boardId;
+  const KNOCKS: Knock[] = [
+    { what: 'without a session', who: () => nobody, board: here, room: 'marks', code: CLOSE.notEntered },
+    { what: 'without access', who: () => cast.stranger, board: here, room: 'marks', code: CLOSE.noSuchRoom },
+    { what: 'to no board', who: peer, board: () => 'no-such-board', room: 'marks', code: CLOSE.noSuchRoom },
+    { what: 'to no painting', who: peer, board: here, room: 'painting/none', code: CLOSE.noSuchRoom },
+    { what: 'to no room', who: peer, board: here, room: 'painting/Kitchen!', code: CLOSE.noSuchRoom },
+  ];
+  test.each(KNOCKS)('somebody $what is closed with a code and a sentence', async (knock) => {
+    const { code } = knock;
+    const client = join(server.port, knock.who(), knock.board(), knock.room);
     const closing = await client.closed;
     expect(closing.code).toBe(code);
     expect(closing.reason).toMatch(/^[A-Z].*\.$/);

@@ -1,0 +1,63 @@
+/**
+ * `npm run bench [-- --full]`: every target that can be measured so far, each beside its yardstick from this run.
+ *
+ * Always ends with status 0: a slow machine is no failure. The last line counts the targets that were missed.
+ */
+import { liveRows } from './live.ts';
+import { measureRows } from './measure.ts';
+import { pageRows } from './page.ts';
+import type { BenchRow } from './row.ts';
+
+const full = process.argv.includes('--full');
+
+const PARTS: readonly { name: string; rows: () => Promise<BenchRow[]> }[] = [
+  { name: 'measuring', rows: () => measureRows() },
+  { name: 'live', rows: () => liveRows({ full }) },
+  { name: 'start and page', rows: () => pageRows() },
+];
+
+const COLUMNS = ['name', 'measured', 'yardstick', 'ratio', 'target', 'met'] as const;
+const HEADINGS = ['what', 'measured', 'yardstick', 'ratio', 'target', 'met'];
+
+function cellsOf(row: BenchRow): string[] {
+  return COLUMNS.map((column) => {
+    if (column === 'met') return row.met === null ? '–' : row.met ? 'yes' : 'NO';
+    return row[column] || '–';
+  });
+}
+
+function table(rows: readonly BenchRow[]): string {
+  const cells = [HEADINGS, ...rows.map(cellsOf)];
+  const widths = HEADINGS.map((_, column) =>
+    Math.max(...cells.map((line) => [...(line[column] ?? '')].length)),
+  );
+  const lines = cells.map((line) =>
+    line
+      .map((cell, column) => cell + ' '.repeat((widths[column] ?? 0) - [...cell].length))
+      .join('  ')
+      .trimEnd(),
+  );
+  lines.splice(1, 0, widths.map((width) => '-'.repeat(width)).join('  '));
+  return lines.join('\n');
+}
+
+/** A part that breaks gives one row that says so; the others still run. */
+async function rowsOf({ name, rows }: (typeof PARTS)[number]): Promise<BenchRow[]> {
+  process.stderr.write(`Measuring: ${name} …\n`);
+  try {
+    return await rows();
+  } catch (thrown) {
+    const why = (thrown instanceof Error ? thrown.message : String(thrown)).split('\n')[0] ?? '';
+    return [{ name, measured: `not measured: ${why}`, yardstick: '', ratio: '', target: '', met: null }];
+  }
+}
+
+const rows: BenchRow[] = [];
+for (const part of PARTS) rows.push(...(await rowsOf(part)));
+console.log(table(rows));
+const targets = rows.filter(({ met }) => met !== null);
+const missed = targets.filter(({ met }) => met === false).length;
+console.log(
+  `\n${targets.length} targets, ${missed} missed; ${rows.length - targets.length} rows without a target or not measured.`,
+);
+process.exit(0);

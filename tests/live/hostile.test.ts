@@ -1,0 +1,308 @@
+import * as encoding from 'lib0/encoding';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import type { WebSocket } from 'ws';
+import * as sync from 'y-protocols/sync';
+import * as Y from 'yjs';
+import { declareRoots } from '#server/core/live/document.ts';
+import { type Mark, putMark, readMarks } from '#server/core/live/marks.ts';
+import { addPlane } from '#server/core/live/planes.ts';
+import { peoplePresent, readPresence } from '#server/core/live/presence.ts';
+import { CLOSE, MESSAGE_AWARENESS } from '#server/core/live/wire.ts';
+import { askFrame } from '#server/live/frames.ts';
+import { type AStore, openAStore } from '#tests/helpers/a-store.ts';
+import {
+  aBoardWithPeople,
+  type Cast,
+  type Client,
+  eventually,
+  join,
+  type LiveServer,
+  rawSocket,
+  startLive,
+  syncFrame,
+} from './a-live-server.ts';
+
+const MALFORMED_FRAMES = 2000;
+const FORBIDDEN_UPDATES = 200;
+
+let store: AStore;
+let server: LiveServer;
+let cast: Cast;
+
+beforeAll(async () => {
+  store = await openAStore();
+  cast = await aBoardWithPeople();
+  server = await startLive();
+});
+afterAll(async () => {
+  await server.stop();
+  await store.close();
+});
+
+/** Mulberry32: the same frames in every run. */
+function seeded(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
+  };
+}
+
+function mark(id: string, author: string): Mark {
+  return {
+    id,
+    author,
+    at: 1,
+    pictureId: 'p',
+    kind: 'pin',
+    points: [[0, 1]],
+    text: 'Cooler',
+    planeId: null,
+    parent: null,
+  };
+}
+
+function updateFrame(update: Uint8Array): Uint8Array {
+  return syncFrame((encoder) => sync.writeUpdate(encoder, update));
+}
+
+function closed(socket: WebSocket): Promise<{ code: number; reason: string }> {
+  return new Promise((resolve) => {
+    socket.once('close', (code, reason) => resolve({ code, reason: String(reason) }));
+  });
+}
+
+describe('a broken or hostile client', () => {
+  let one: Client;
+  let two: Client;
+  let heard: number;
+
+  beforeEach(async () => {
+    one = join(server.port, cast.painter, cast.boardId, 'marks');
+    two = join(server.port, cast.teacher, cast.boardId, 'marks');
+    await Promise.all([one.synced, two.synced]);
+    heard = 0;
+    two.doc.on('update', () => heard++);
+    return () => {
+      one.leave();
+      two.leave();
+    };
+  });
+
+  /** The two others still work together and nothing came to them but this. */
+  async function undisturbed(id: string): Promise<void> {
+    const before = heard;
+    putMark(one.doc, mark(id, cast.painter.id));
+    await eventually('the other sees the mark', () => readMarks(two.doc).some((each) => each.id === id));
+    expect(heard).toBe(before + 1);
+    expect(one.refusals).toEqual([]);
+    expect(two.refusals).toEqual([]);
+    expect(await server.live.healthy()).toBe(true);
+  }
+
+  test(`${MALFORMED_FRAMES} malformed frames change nothing and disturb nobody`, async () => {
+    const random = seeded(20_260_201);
+    const honest = new Y.Doc();
+    honest.clientID = 20_260_201;
+    putMark(honest, mark('never', cast.peer.id));
+    const good = updateFrame(Y.encodeStateAsUpdate(honest));
+    const codes = new Set<number>();
+    let sent = 0;
+    while (sent < MALFORMED_FRAMES) {
+      const socket = await rawSocket(server.port, cast.peer, cast.boardId, 'marks');
+      const end = closed(socket);
+      // Several at once: the server must stop listening at the first.
+      for (let burst = 0; burst < 25 && sent < MALFORMED_FRAMES; burst++, sent++)
+        socket.send(mangled(good, random));
+      codes.add((await end).code);
+    }
+    expect([...codes].every((code) => code === CLOSE.malformed || code === CLOSE.notAllowed)).toBe(true);
+    expect(codes.has(CLOSE.malformed)).toBe(true);
+    expect(heard).toBe(0);
+    await undisturbed('after-fuzz');
+  });
+
+  test(`${FORBIDDEN_UPDATES} valid but forbidden updates change nothing and disturb nobody`, async () => {
+    const random = seeded(7);
+    const before = JSON.stringify(await server.live.read(cast.boardId, 'marks', (doc) => doc.toJSON()));
+    for (let count = 0; count < FORBIDDEN_UPDATES; count++) {
+      const socket = await rawSocket(server.port, cast.peer, cast.boardId, 'marks');
+      const end = closed(socket);
+      const doc = declareRoots(new Y.Doc(), 'marks');
+      Y.applyUpdate(doc, Y.encodeStateAsUpdate(one.doc));
+      const known = Y.encodeStateVector(doc);
+      forbid(doc, random);
+      socket.send(updateFrame(Y.encodeStateAsUpdate(doc, known)));
+      expect((await end).code).toBe(CLOSE.notAllowed);
+    }
+    expect(heard).toBe(0);
+    expect(JSON.stringify(await server.live.read(cast.boardId, 'marks', (doc) => doc.toJSON()))).toBe(before);
+    await undisturbed('after-forbidden');
+  });
+
+  test('a message of 50 MB closes its sender, and one of 5 MB with a sentence', async () => {
+    const huge = await rawSocket(server.port, cast.peer, cast.boardId, 'marks');
+    const hugeEnd = closed(huge);
+    huge.send(new Uint8Array(50_000_000));
+    // RFC 6455 §7.4.1: 1009 = a message too big to process.
+    expect([1009, 1006]).toContain((await hugeEnd).code);
+    const large = await rawSocket(server.port, cast.peer, cast.boardId, 'marks');
+    const largeEnd = closed(large);
+    large.send(new Uint8Array(5_000_000));
+    const { code, reason } = await largeEnd;
+    expect(code).toBe(CLOSE.tooLarge);
+    expect(reason).toContain('4000 kB');
+    await undisturbed('after-large');
+  });
+
+  test('10,000 messages at once close their sender with the number', async () => {
+    const socket = await rawSocket(server.port, cast.peer, cast.boardId, 'marks');
+    const end = closed(socket);
+    const empty = updateFrame(Y.encodeStateAsUpdate(new Y.Doc()));
+    for (let count = 0; count < 10_000; count++) socket.send(empty);
+    const { code, reason } = await end;
+    expect(code).toBe(CLOSE.tooMany);
+    expect(reason).toContain('200 messages a second');
+    await undisturbed('after-flood');
+  });
+
+  test('a socket that asks for everything and never reads is closed, and others go on', async () => {
+    one.doc.transact(() => {
+      for (let index = 0; index < 60; index++) {
+        putMark(one.doc, { ...mark(`long-${index}`, cast.painter.id), text: 'x'.repeat(3900) });
+      }
+    });
+    await eventually('the room is large', () => readMarks(two.doc).some(({ id }) => id === 'long-59'));
+    const deaf = await rawSocket(server.port, cast.viewer, cast.boardId, 'marks');
+    const end = closed(deaf);
+    deaf.send(awarenessFrame(777, 1, { pointer: null }));
+    await eventually('it is seen to be there', async () => (await heldBy(cast.viewer.id)) === 1);
+    deaf.pause();
+    // Each answer holds 240 kB: 36 MB in all, more than any socket buffer takes.
+    for (let count = 0; count < 150; count++) deaf.send(askFrame(new Y.Doc()));
+    await undisturbed('while-deaf');
+    await eventually('the server has let go of it', async () => (await heldBy(cast.viewer.id)) === 0);
+    deaf.resume();
+    expect([CLOSE.notReading, 1006]).toContain((await end).code);
+    await undisturbed('after-deaf');
+  });
+
+  test('nobody can advance another person’s history', async () => {
+    putMark(one.doc, mark('own-history', cast.painter.id));
+    await eventually('it is stored', () => readMarks(two.doc).some(({ id }) => id === 'own-history'));
+    const forged = declareRoots(new Y.Doc(), 'marks');
+    Y.applyUpdate(forged, Y.encodeStateAsUpdate(one.doc));
+    forged.clientID = one.doc.clientID;
+    const known = Y.encodeStateVector(forged);
+    putMark(forged, mark('in-your-name', cast.peer.id));
+    const socket = await rawSocket(server.port, cast.peer, cast.boardId, 'marks');
+    const end = closed(socket);
+    socket.send(updateFrame(Y.encodeStateAsUpdate(forged, known)));
+    expect((await end).reason).toContain('another person');
+    await undisturbed('after-forged-history');
+  });
+});
+
+/** How many people the server shows as present under an id: the room forgets a socket when it is cut. */
+async function heldBy(personId: string): Promise<number> {
+  const witness = join(server.port, cast.host, cast.boardId, 'marks');
+  await witness.synced;
+  const states = [...witness.provider.awareness.getStates().values()];
+  witness.leave();
+  return states.filter((state) => state.person?.id === personId).length;
+}
+
+describe('presence', () => {
+  test('a person is who the session says, whatever their browser claims', async () => {
+    const liar = join(server.port, cast.peer, cast.boardId, 'setup');
+    const witness = join(server.port, cast.teacher, cast.boardId, 'setup');
+    liar.provider.awareness.setLocalState({
+      person: { id: cast.host.id, name: 'Hedda', role: 'host' },
+      pointer: null,
+    });
+    const seen = () => readPresence(witness.provider.awareness.getStates(), witness.doc.clientID);
+    await eventually('the peer is seen', () => seen().length === 1);
+    expect(peoplePresent(seen())).toEqual([{ id: cast.peer.id, name: 'Petra', role: 'peer' }]);
+
+    const ghost = { clientId: 4242, state: { person: { id: cast.host.id, name: 'Hedda', role: 'host' } } };
+    liar.provider.ws?.send(awarenessFrame(ghost.clientId, 9, ghost.state));
+    // And an attempt to send the witness away.
+    liar.provider.ws?.send(awarenessFrame(witness.doc.clientID, 99, null));
+    liar.provider.awareness.setLocalStateField('pointer', { pictureId: 'p', x: 0.25, y: 0.5 });
+    await eventually('the pointer came', () => seen()[0]?.pointer?.x === 0.25);
+    expect(seen().map(({ person }) => person.id)).toEqual([cast.peer.id]);
+    expect(liar.provider.wsconnected).toBe(true);
+    const third = join(server.port, cast.painter, cast.boardId, 'setup');
+    const seenByThird = () => readPresence(third.provider.awareness.getStates(), third.doc.clientID);
+    await eventually('the newcomer sees both', () => seenByThird().length === 2);
+    expect(
+      peoplePresent(seenByThird())
+        .map(({ id }) => id)
+        .sort(),
+    ).toEqual([cast.peer.id, cast.teacher.id].sort());
+    liar.provider.ws?.close();
+    liar.leave();
+    await eventually('who left is no longer there', () =>
+      seen().every(({ person }) => person.id !== cast.peer.id),
+    );
+    witness.leave();
+    third.leave();
+  });
+
+  test('somebody who comes back under the same id is seen again', async () => {
+    const comes = join(server.port, cast.peer, cast.boardId, 'setup');
+    const witness = join(server.port, cast.teacher, cast.boardId, 'setup');
+    const seen = () => readPresence(witness.provider.awareness.getStates(), witness.doc.clientID).length;
+    await eventually('seen', () => seen() === 1);
+    comes.provider.disconnect();
+    await eventually('gone', () => seen() === 0);
+    comes.provider.awareness.setLocalState({ pointer: null });
+    comes.provider.connect();
+    await eventually('seen again', () => seen() === 1);
+    comes.leave();
+    witness.leave();
+  });
+});
+
+/** A frame with bytes changed, cut, repeated or made up; never an honest one. */
+function mangled(good: Uint8Array, random: () => number): Uint8Array {
+  const kind = Math.floor(random() * 5);
+  if (kind === 0) return Uint8Array.from({ length: 1 + random() * 80 }, () => random() * 256);
+  if (kind === 1) return good.slice(0, 1 + random() * (good.length - 2));
+  const bytes = Uint8Array.from([...good, ...(kind === 2 ? good : [])]);
+  if (kind === 3) bytes[0] = 4 + random() * 250;
+  // The first bytes are message, step and lengths: a changed one there never leaves an honest update.
+  else for (let index = 0; index < 4; index++) bytes[2 + Math.floor(random() * 3)] = random() * 256;
+  return bytes;
+}
+
+/** One of the things a peer may not do to marks of others. */
+function forbid(doc: Y.Doc, random: () => number): void {
+  const marks = doc.getMap('marks');
+  const others = readMarks(doc).filter(({ author }) => author !== cast.peer.id);
+  const target = others[Math.floor(random() * others.length)]?.id ?? '';
+  const entry = marks.get(target);
+  const kind = Math.floor(random() * 6);
+  if (kind === 0 || !(entry instanceof Y.Map))
+    putMark(doc, mark(`forged-${random()}`.replace('.', '-'), cast.host.id));
+  else if (kind === 1) marks.delete(target);
+  else if (kind === 2) entry.set('points', [[random(), random()]]);
+  else if (kind === 3) (entry.get('text') as Y.Text).insert(0, 'not mine: ');
+  else if (kind === 4)
+    addPlane(doc, { id: `plane-${Math.floor(random() * 1e9)}`, name: 'ridge', kind: 'land', tilt: null });
+  else entry.set('author', cast.peer.id);
+}
+
+function awarenessFrame(clientId: number, clock: number, state: unknown): Uint8Array {
+  const list = encoding.createEncoder();
+  encoding.writeVarUint(list, 1);
+  encoding.writeVarUint(list, clientId);
+  encoding.writeVarUint(list, clock);
+  encoding.writeVarString(list, JSON.stringify(state));
+  const encoder = encoding.createEncoder();
+  encoding.writeVarUint(encoder, MESSAGE_AWARENESS);
+  encoding.writeVarUint8Array(encoder, encoding.toUint8Array(list));
+  return encoding.toUint8Array(encoder);
+}
