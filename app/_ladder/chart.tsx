@@ -49,7 +49,9 @@ export function Chart({ document, chosen, onChoose }: ChartProps) {
               >
                 <span>{index + 1}</span> {plane.name}
               </button>
-              {plane.gap ? <p className={styles.words}>{orderWords(plane.gap).join(', ')}</p> : null}
+              {plane.gap ? (
+                <p className={styles.words}>{orderWords(plane.gap, document.target).join(', ')}</p>
+              ) : null}
               <dl className={styles.figures}>
                 {planeFigures(plane).map((row) => (
                   <FigureRow key={row.label} label={row.label} text={row.text} />

@@ -13,6 +13,7 @@ import { words } from '#app/_words/en.ts';
 import { ladderWords } from '#app/_words/en-ladder.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
+import { swappedWords } from '#server/core/gaps/order-words.ts';
 import { Chart } from './chart.tsx';
 import styles from './ladder.module.css';
 import { planeIdOfColumn } from './plane-id-of-column.ts';
@@ -100,9 +101,17 @@ function Shown({ document, asTable }: { document: MeasureDocument; asTable: bool
         chosen={planeId === null ? -1 : ids.indexOf(planeId)}
         onChoose={(index) => setPlaneId(ids[index] ?? null)}
       />
+      <Swapped document={document} />
       <p className={styles.units}>{ladderWords.steps}</p>
     </>
   );
+}
+
+/** Neighbours whose order in lightness is turned round, each in a sentence. */
+function Swapped({ document }: { document: MeasureDocument }) {
+  const sentences = document.steps.flatMap((step) => swappedWords(step, document.target) ?? []);
+  if (sentences.length === 0) return null;
+  return <p className={styles.swapped}>{sentences.join(' ')}</p>;
 }
 
 function Empty({ doing }: { doing: string | null }) {

@@ -68,7 +68,7 @@ function PlaneRows({ plane, number, hasTarget }: { plane: PlaneResult; number: n
       {notes.length > 0 ? (
         <tr>
           <th scope="row">{ladderWords.column.notes}</th>
-          <td colSpan={columns - 1} className={styles.text}>
+          <td colSpan={columns - 1} className={styles.long}>
             <ul className={styles.notes}>
               {notes.map((note) => (
                 <li key={note}>{note}</li>

@@ -40,7 +40,7 @@ export function Members({ board, here, onChanged }: MembersProps) {
           <li key={person.id} className={styles.person}>
             <Face person={person} here={here.some(({ id }) => id === person.id)} />
             <span>
-              {person.name}{' '}
+              {person.name},{' '}
               <small>
                 {words.people.role[person.role]}
                 {person.id === board.me.id ? `, ${words.people.you}` : ''}

@@ -45,9 +45,11 @@ export function People({ board, here, onChanged }: PeopleProps) {
           ))}
       </button>
       {invites ? (
-        <Button weight="quiet" onClick={() => setOpen(true)}>
-          {words.people.invite}
-        </Button>
+        <span className={styles.inviteWord}>
+          <Button weight="quiet" onClick={() => setOpen(true)}>
+            {words.people.invite}
+          </Button>
+        </span>
       ) : null}
       <Dialog open={open} onClose={() => setOpen(false)} title={words.people.title}>
         <Members board={board} here={here} onChanged={onChanged} />

@@ -12,6 +12,11 @@ export function mayInvite(role: BoardRole): boolean {
   return runsBoard(role) || role === 'teacher';
 }
 
+/** Post references; painters post paintings only. */
+export function mayPostReference(role: BoardRole): boolean {
+  return runsBoard(role) || role === 'teacher';
+}
+
 /** Post pictures. */
 export function mayPost(role: BoardRole): boolean {
   return role !== 'viewer' && role !== 'peer';

@@ -5,7 +5,7 @@
  */
 
 import { words } from '#app/_words/en.ts';
-import { megabytes } from '#app/_words/figures.ts';
+import { fileSize } from '#app/_words/figures.ts';
 import type { PictureFields, Rights } from '#server/core/contract/requests.ts';
 
 /** As the server's limit: 60 MB. Asked here too, so that nobody waits for a refusal. */
@@ -22,18 +22,18 @@ export interface DraftPicture {
 }
 
 export interface DraftRules {
-  /** The board has a reference already. */
-  hasReference: boolean;
+  /** The board has a reference already, or this person may not post one. */
+  paintingsOnly: boolean;
   /** Number of the first key, so that keys stay unlike those given before. */
   firstKey: number;
 }
 
 /** A board's first picture is most likely its reference; later ones are paintings. */
-export function draftsFrom(files: readonly File[], { hasReference, firstKey }: DraftRules): DraftPicture[] {
+export function draftsFrom(files: readonly File[], { paintingsOnly, firstKey }: DraftRules): DraftPicture[] {
   return files.map((file, index) => ({
     key: `draft-${firstKey + index}`,
     file,
-    kind: !hasReference && index === 0 ? 'reference' : 'painting',
+    kind: !paintingsOnly && index === 0 ? 'reference' : 'painting',
     rights: null,
     credit: '',
     follows: null,
@@ -44,7 +44,7 @@ export function draftsFrom(files: readonly File[], { hasReference, firstKey }: D
 export function troubleWith(draft: DraftPicture): string | null {
   const { file } = draft;
   if (file.size === 0) return words.post.emptyFile(file.name);
-  if (file.size > MOST_BYTES) return words.post.tooLarge(file.name, megabytes(file.size));
+  if (file.size > MOST_BYTES) return words.post.tooLarge(file.name, fileSize(file.size));
   if (draft.kind === 'painting') return null;
   if (draft.rights === null) return words.post.rightsNeeded;
   if (draft.rights === 'free' && draft.credit.trim() === '') return words.post.creditNeeded;

@@ -4,13 +4,15 @@ import { useEffect, useState } from 'react';
 import { Button } from '#app/_ui/button.tsx';
 import { ChoiceField, TextField } from '#app/_ui/field.tsx';
 import { words } from '#app/_words/en.ts';
-import { megabytes } from '#app/_words/figures.ts';
+import { fileSize } from '#app/_words/figures.ts';
 import { RIGHTS } from '#server/core/contract/requests.ts';
 import type { DraftPicture } from './draft-picture.ts';
 import styles from './post.module.css';
 
 interface DraftRowProps {
   draft: DraftPicture;
+  /** Painters post paintings only, and are not asked. */
+  mayReference: boolean;
   /** Paintings that may be earlier states of this one, with their names. */
   earlier: readonly { id: string; name: string }[];
   trouble: string | null;
@@ -18,29 +20,31 @@ interface DraftRowProps {
   onLeaveOut(): void;
 }
 
-export function DraftRow({ draft, earlier, trouble, onChange, onLeaveOut }: DraftRowProps) {
+export function DraftRow({ draft, mayReference, earlier, trouble, onChange, onLeaveOut }: DraftRowProps) {
   return (
     <li className={styles.draft}>
       <div>
         <SmallPicture file={draft.file} />
         <p className={styles.fileName}>
-          {draft.file.name}, {megabytes(draft.file.size)}
+          {draft.file.name}, {fileSize(draft.file.size)}
         </p>
         <Button weight="word" onClick={onLeaveOut}>
           {words.post.leaveOut}
         </Button>
       </div>
       <div className={styles.asked}>
-        <Choices
-          legend={words.post.whatIsIt}
-          name={`${draft.key}-kind`}
-          options={[
-            ['reference', words.post.reference],
-            ['painting', words.post.painting],
-          ]}
-          chosen={draft.kind}
-          onChoose={(kind) => onChange({ kind })}
-        />
+        {mayReference ? (
+          <Choices
+            legend={words.post.whatIsIt}
+            name={`${draft.key}-kind`}
+            options={[
+              ['reference', words.post.reference],
+              ['painting', words.post.painting],
+            ]}
+            chosen={draft.kind}
+            onChoose={(kind) => onChange({ kind })}
+          />
+        ) : null}
         {draft.kind === 'reference' ? <Rights draft={draft} onChange={onChange} /> : null}
         {draft.kind === 'painting' && earlier.length > 0 ? (
           <ChoiceField

@@ -13,6 +13,7 @@ import styles from './post.module.css';
 interface PostDialogProps {
   drafts: DraftPicture[];
   pictures: readonly PictureView[];
+  mayReference: boolean;
   /** Names of the paintings that a new state may follow. */
   earlier: readonly { id: string; name: string }[];
   onDrafts(drafts: DraftPicture[]): void;
@@ -20,7 +21,15 @@ interface PostDialogProps {
   onSend(drafts: DraftPicture[]): void;
 }
 
-export function PostDialog({ drafts, pictures, earlier, onDrafts, onMoreFiles, onSend }: PostDialogProps) {
+export function PostDialog({
+  drafts,
+  pictures,
+  mayReference,
+  earlier,
+  onDrafts,
+  onMoreFiles,
+  onSend,
+}: PostDialogProps) {
   const [tried, setTried] = useState(false);
   const close = () => {
     setTried(false);
@@ -42,6 +51,7 @@ export function PostDialog({ drafts, pictures, earlier, onDrafts, onMoreFiles, o
           <DraftRow
             key={draft.key}
             draft={draft}
+            mayReference={mayReference}
             earlier={earlier}
             trouble={tried ? troubleWith(draft) : null}
             onChange={(changed) => change(draft.key, changed)}

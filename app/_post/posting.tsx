@@ -5,6 +5,7 @@
  * In the flow: files -> drafts -> queue -> server. Parts of the screen ask for `usePost().take(files)`.
  */
 import { createContext, type ReactNode, useCallback, useContext, useMemo, useRef, useState } from 'react';
+import { mayPostReference } from '#app/_people/roles-on-board.ts';
 import { words } from '#app/_words/en.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
 import { type DraftPicture, draftsFrom } from './draft-picture.ts';
@@ -40,7 +41,7 @@ interface PostingProviderProps {
 
 /** A new state follows the person's own paintings; a teacher or host may post for anybody. */
 function earlierStates(board: BoardView) {
-  const guide = board.role !== 'painter' && board.role !== 'peer';
+  const guide = mayPostReference(board.role);
   return board.pictures
     .filter(({ kind, painter }) => kind === 'painting' && (guide || painter.id === board.me.id))
     .map((picture) => ({ id: picture.id, name: pictureName(picture, board.pictures) }))
@@ -55,16 +56,18 @@ export function PostingProvider({ board, allowed, onPosted, children }: PostingP
     useCallback((id, draft) => onPosted(id, draft.kind), [onPosted]),
   );
   const { pictures } = board;
+  const mayReference = mayPostReference(board.role);
   const take = useCallback(
     (files: File[]) => {
       const firstKey = keys.current;
       keys.current += files.length;
       setDrafts((before) => {
-        const hasReference = [...pictures, ...before].some(({ kind }) => kind === 'reference');
-        return [...before, ...draftsFrom(files, { hasReference, firstKey })];
+        const paintingsOnly =
+          !mayReference || [...pictures, ...before].some(({ kind }) => kind === 'reference');
+        return [...before, ...draftsFrom(files, { paintingsOnly, firstKey })];
       });
     },
-    [pictures],
+    [pictures, mayReference],
   );
   const over = useDrop(allowed, take);
   const post = useMemo<Post>(() => ({ allowed, take, queue }), [allowed, take, queue]);
@@ -79,6 +82,7 @@ export function PostingProvider({ board, allowed, onPosted, children }: PostingP
       <PostDialog
         drafts={drafts}
         pictures={pictures}
+        mayReference={mayReference}
         earlier={earlierStates(board)}
         onDrafts={setDrafts}
         onMoreFiles={take}

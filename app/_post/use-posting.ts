@@ -6,6 +6,9 @@ import { type DraftPicture, fieldsOf } from './draft-picture.ts';
 import { nextPostings, type Posting, readyToStart } from './posting-queue.ts';
 import { type Sending, sendPicture } from './send-picture.ts';
 
+/** How long "posted" stays before it puts itself away, milliseconds. */
+const DONE_SHOWN_MS = 6000;
+
 export interface PostingQueue {
   postings: readonly Posting[];
   add(drafts: DraftPicture[]): void;
@@ -37,6 +40,8 @@ export function usePosting(
         const { id } = await sending.done;
         tell({ type: 'done', key, pictureId: id });
         posted.current(id, draft);
+        // What went well needs no more attention; the picture itself is on the easel by now.
+        setTimeout(() => tell({ type: 'put-away', key }), DONE_SHOWN_MS);
       } catch (thrown) {
         if (thrown instanceof DOMException) tell({ type: 'stopped', key });
         else tell({ type: 'refused', key, sentence: sentenceOf(thrown) });

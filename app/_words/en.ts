@@ -170,8 +170,8 @@ export const words = {
     stop: 'Stop',
     dismiss: 'Put away',
     progressLabel: 'Pictures being posted',
-    tooLarge: (name: string, megabytes: string) =>
-      `${name} has ${megabytes}; a picture may have 60 MB at most. Save it smaller and try again.`,
+    tooLarge: (name: string, size: string) =>
+      `${name} has ${size}; a picture may have 60 MB at most. Save it smaller and try again.`,
     emptyFile: (name: string) => `${name} is empty (0 bytes). Choose another file.`,
   },
 
@@ -216,7 +216,7 @@ export const words = {
         name: 'Teacher',
         may: 'may do everything here but delete the board: planes, marks, everyone’s pictures',
       },
-      painter: { name: 'Painter', may: 'posts paintings and references, outlines and marks' },
+      painter: { name: 'Painter', may: 'posts paintings, outlines them, marks and talks' },
       peer: { name: 'Peer', may: 'marks and talks' },
       viewer: { name: 'Onlooker', may: 'sees the board and changes nothing' },
     } satisfies Record<InviteRole, { name: string; may: string }>,

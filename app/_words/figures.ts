@@ -41,9 +41,10 @@ export function percent(share: number): string {
   return percentFormat.format(share);
 }
 
-/** @param sizeBytes Bytes; shown in MB of a million bytes. */
-export function megabytes(sizeBytes: number): string {
+/** @param sizeBytes Bytes; shown in MB of a million bytes, below a tenth of one in kB of a thousand. */
+export function fileSize(sizeBytes: number): string {
   const amount = sizeBytes / 1e6;
+  if (amount < 0.1) return `${Math.ceil(sizeBytes / 1000)} kB`;
   return `${(amount < 10 ? oneDigit : plain).format(amount)} MB`;
 }
 

@@ -9,7 +9,7 @@ import type { BoardKeys } from './use-board-keys.ts';
 export function KeyList({ keys }: { keys: BoardKeys }) {
   const letters = Object.entries(LETTER_KEYS) as [LetterAction, string][]; // Object.entries widens the keys.
   return (
-    <Dialog open={keys.listOpen} onClose={() => keys.setListOpen(false)} title={words.keys.title}>
+    <Dialog open={keys.listOpen} onClose={() => keys.setListOpen(false)} title={words.keys.title} wide>
       <p>{words.keys.lead}</p>
       <dl className={styles.keys}>
         {letters.map(([action, letter]) => (

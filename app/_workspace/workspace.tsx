@@ -10,13 +10,14 @@ import { fetchBoard, Refused } from '#app/_api/client.ts';
 import { Easel } from '#app/_easel/easel.tsx';
 import { Ladder } from '#app/_ladder/ladder.tsx';
 import { BoardLiveProvider, useBoardLive } from '#app/_live/board-live.tsx';
-import { mayPost } from '#app/_people/roles-on-board.ts';
+import { mayPost, mayPostReference } from '#app/_people/roles-on-board.ts';
 import { FileChooser } from '#app/_post/file-chooser.tsx';
 import { PostingProvider, usePost } from '#app/_post/posting.tsx';
 import { PostingProgress } from '#app/_post/posting-progress.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
 import { words } from '#app/_words/en.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
+import type { BoardRole } from '#server/core/contract/roles.ts';
 import { BoardPeople, BoardTitle } from './board-header.tsx';
 import { PictureFilters, pictureFilter } from './picture-filters.tsx';
 import { Shelf } from './shelf.tsx';
@@ -101,7 +102,7 @@ function Screen({ board, refresh, gone }: OnBoard) {
       </div>
       <Notes gone={gone} />
       <main id="easel" className={styles.easel} aria-label={words.board.easel}>
-        {board.pictures.length > 0 ? <Easel /> : <EmptyEasel />}
+        {board.pictures.length > 0 ? <Easel /> : <EmptyEasel role={board.role} />}
       </main>
       <div className={styles.tray}>
         <Tray board={board} />
@@ -149,14 +150,14 @@ function Notes({ gone }: { gone: string | null }) {
   );
 }
 
-function EmptyEasel() {
+function EmptyEasel({ role }: { role: BoardRole }) {
   const { allowed, take } = usePost();
   return (
     <div className={styles.empty}>
       <h2>{allowed ? words.board.noPicturesTitle : words.boards.bare}</h2>
       {allowed ? (
         <>
-          <p>{words.board.noPictures}</p>
+          <p>{mayPostReference(role) ? words.board.noPictures : words.board.noPicturesPainter}</p>
           <FileChooser onFiles={take} />
           <p>{words.post.kinds}</p>
         </>
