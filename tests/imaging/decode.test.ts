@@ -4,7 +4,7 @@
  * gamma of its specification (Adobe Systems 2005, §4.3).
  */
 import { converter, differenceCiede2000 } from 'culori';
-import sharp from 'sharp';
+import sharp, { type Sharp } from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { decodeSrgb } from '#server/imaging/decode.ts';
 import { matrixProfile, powerCurve } from '#server/imaging/icc.ts';
@@ -147,7 +147,7 @@ describe('all eight EXIF orientations come upright', () => {
     8: ['left', 'bottom'],
   };
 
-  function stored(orientation: number): sharp.Sharp {
+  function stored(orientation: number): Sharp {
     const upright = cardPixels();
     const sides = SIDES[orientation] ?? ['top', 'left'];
     const [width, height] = orientation >= 5 ? [160, 256] : [256, 160];
