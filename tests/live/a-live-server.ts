@@ -119,6 +119,8 @@ export interface Client {
   provider: WebsocketProvider;
   /** Sentences that came before a close. */
   refusals: string[];
+  /** How often the server said that the board changed. */
+  news: () => number;
   /** Resolves with the first close of the socket by the server. */
   closed: Promise<Closing>;
   synced: Promise<void>;
@@ -142,7 +144,10 @@ export function join(
   });
   const refusals: string[] = [];
   provider.messageHandlers[MESSAGE_EPOCH] = (_encoder, decoder) => decoding.readVarUint(decoder);
-  provider.messageHandlers[MESSAGE_ANNOUNCE] = () => {};
+  let news = 0;
+  provider.messageHandlers[MESSAGE_ANNOUNCE] = () => {
+    news++;
+  };
   provider.messageHandlers[MESSAGE_REFUSED] = (_encoder, decoder) => {
     refusals.push(Refusal.parse(JSON.parse(decoding.readVarString(decoder))).message);
   };
@@ -154,7 +159,7 @@ export function join(
   const synced = new Promise<void>((resolve) => {
     provider.on('sync', (isSynced: boolean) => isSynced && resolve());
   });
-  return { doc, provider, refusals, closed, synced, leave: () => provider.destroy() };
+  return { doc, provider, refusals, news: () => news, closed, synced, leave: () => provider.destroy() };
 }
 
 /** A socket that sends what it likes, once it has answered that it has nothing. Resolves when it is open. */

@@ -175,6 +175,29 @@ describe('people on one board', () => {
   });
 });
 
+describe('what the server tells', () => {
+  test('browsers hear that the board changed, and the pipeline hears which room did', async () => {
+    const client = join(server.port, cast.viewer, cast.boardId, 'setup');
+    await client.synced;
+    await server.live.announce(cast.boardId);
+    await eventually('the news came', () => client.news() === 1);
+    const marks = join(server.port, cast.peer, cast.boardId, 'marks');
+    await marks.synced;
+    const before = server.changed.length;
+    putMark(marks.doc, pin('heard-of', cast.peer.id));
+    await eventually('the change was reported', () => server.changed.length > before);
+    expect(server.changed.at(-1)).toBe(`${cast.boardId}/marks`);
+    client.leave();
+    marks.leave();
+  });
+
+  test('an edit of the server’s own that does not fit the layout is a bug and changes nothing', async () => {
+    const bad = server.live.writeAsServer(cast.boardId, 'setup', (doc) => doc.getMap('planes').set('x', 1));
+    await expect(bad).rejects.toThrow('does not fit');
+    expect(await server.live.read(cast.boardId, 'setup', (doc) => doc.getMap('planes').has('x'))).toBe(false);
+  });
+});
+
 describe('the end of access', () => {
   test('people whose access ended are closed with 4403, others stay', async () => {
     const gone = join(server.port, cast.peer, cast.boardId, 'marks');
