@@ -88,6 +88,8 @@ export const words = {
     sideTabs: 'Beside the pictures',
     lowerTabs: 'Under the pictures',
     noPicturesTitle: 'Begin with a picture',
+    noPicturesPainter:
+      'Drop a painting anywhere here, choose its file, or take a photo of it. References are posted by whoever made the board, or by a teacher.',
     noPictures:
       'Drop a reference photograph or a painting anywhere here, choose files, or take a photo. Painted from life? Post only the painting.',
     scenario: 'About this example',
