@@ -14,6 +14,7 @@ import { useEasel } from './easel-state.tsx';
 import { OutlineControls } from './outline-controls.tsx';
 import { PhotoControls } from './photo-controls.tsx';
 import { PinWords } from './pin-words.tsx';
+import { Refusals } from './refusals.tsx';
 
 export interface Shown {
   reference: PictureView | null;
@@ -33,7 +34,8 @@ export function EaselBar({ reference, painting }: Shown) {
   };
   const corners = painting ? photoOf(painting.id).corners : undefined;
   return (
-    <div className={styles.bar}>
+    <div className={styles.bar} data-tool={tool}>
+      <Refusals />
       {controls[tool]}
       {corners && tool !== 'photo' && tool !== 'outline' ? <SquaredChoice /> : null}
       <p className={styles.trouble} role="alert">

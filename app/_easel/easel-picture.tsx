@@ -7,19 +7,22 @@
 import { useCallback, useMemo } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { PlaneView } from '#app/_live/board-live-types.ts';
+import { outlineHold } from '#app/_live/presence.ts';
+import { words } from '#app/_words/en-easel.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { FractionPoint, Outline } from '#server/core/contract/setup.ts';
 import { type OutlineDraft, useEasel } from './easel-state.tsx';
 import { type Frame, plainFrame } from './frame.ts';
 import type { Hand } from './hand.ts';
+import styles from './layers.module.css';
 import { Loupe } from './loupe.tsx';
 import { GrowingStroke, MarkLayer } from './mark-layer.tsx';
-import { drawnPlanes, OutlineLayer } from './outline-layer.tsx';
+import { type DrawnPlane, drawnPlanes, OutlineLayer } from './outline-layer.tsx';
 import { DraftOutline, OutlinePoints } from './outline-points.tsx';
 import { PhotoLayer } from './photo-layer.tsx';
 import { NewPin } from './pin-words.tsx';
-import { planePlaces } from './plane-places.ts';
+import { type PlanePlaces, planePlaces } from './plane-places.ts';
 import { PointerLayer } from './pointer-layer.tsx';
 import { Stage } from './stage.tsx';
 import { useDrawHand, useLookHand, usePinHand } from './use-mark-hands.ts';
@@ -97,9 +100,29 @@ export function EaselPicture({ picture, label, squared, clip, swipe }: EaselPict
       ) : null}
       <GrowingStroke points={drawing.growing} frame={frame} aspect={aspect} />
       <NewPin />
+      <HeldNames pictureId={picture.id} drawn={drawn} badges={places.badges} />
       <PointerLayer />
     </Stage>
   );
+}
+
+/** Beside the number of each outline that somebody else is moving: their name. */
+function HeldNames(held: { pictureId: string; drawn: readonly DrawnPlane[]; badges: PlanePlaces['badges'] }) {
+  const { heldBy } = useBoardLive();
+  return held.drawn.map(({ plane }) => {
+    const place = held.badges.get(plane.id);
+    const holder = heldBy(outlineHold(held.pictureId, plane.id));
+    return holder && place ? (
+      <span
+        key={plane.id}
+        className={styles.heldName}
+        style={{ left: `${place[0] * 100}%`, top: `${place[1] * 100}%` }}
+        role="status"
+      >
+        {words.outline.movedBy(holder)}
+      </span>
+    ) : null;
+  });
 }
 
 interface InHand {

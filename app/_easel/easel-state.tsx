@@ -5,7 +5,7 @@
  * Nothing here is seen by others. In the flow: easel -> [easel-state] -> stages, bar under the pictures.
  */
 import { createContext, type ReactNode, useContext, useMemo, useState } from 'react';
-import type { FractionPoint } from '#server/core/contract/setup.ts';
+import type { FractionPoint, Outline } from '#server/core/contract/setup.ts';
 import { ViewStore } from './view-store.ts';
 
 /** ridge = one line from side to side, closed round the picture's edge; round = all the way round. */
@@ -30,6 +30,9 @@ export interface EaselState {
   /** Whether a painting with set corners is shown squared. */
   squared: boolean;
   setSquared(squared: boolean): void;
+  /** The outline under the hand, not stored yet, for the instant preview; null = none. */
+  moving: { pictureId: string; planeId: string; outline: Outline } | null;
+  setMoving(moving: EaselState['moving']): void;
   /** A sentence about what the hand just tried, or null. */
   sentence: string | null;
   setSentence(sentence: string | null): void;
@@ -50,13 +53,14 @@ export function EaselStateProvider({ children }: { children: ReactNode }) {
   const [way, setWay] = useState<OutlineWay>('ridge');
   const [pin, setPin] = useState<EaselState['pin']>(null);
   const [squared, setSquared] = useState(false);
+  const [moving, setMoving] = useState<EaselState['moving']>(null);
   const [sentence, setSentence] = useState<string | null>(null);
   const easel = useMemo<EaselState>(
     () => ({
       ...{ views, draft, setDraft, way, setWay, pin, setPin },
-      ...{ squared, setSquared, sentence, setSentence },
+      ...{ squared, setSquared, moving, setMoving, sentence, setSentence },
     }),
-    [views, draft, way, pin, squared, sentence],
+    [views, draft, way, pin, squared, moving, sentence],
   );
   return <EaselContext value={easel}>{children}</EaselContext>;
 }

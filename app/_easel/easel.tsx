@@ -15,6 +15,7 @@ import { EaselBar } from './easel-bar.tsx';
 import { EaselPicture } from './easel-picture.tsx';
 import { EaselStateProvider, useEasel } from './easel-state.tsx';
 import { squaredFrameOf } from './squared-frame.ts';
+import { usePreview } from './use-preview.ts';
 import { ViewButtons } from './view-buttons.tsx';
 import { WipeEdge } from './wipe-edge.tsx';
 
@@ -33,6 +34,7 @@ function Pictures() {
   usePaintingRoom(paintingId);
   useUndoKeys();
   useDropsWithTool();
+  usePreview();
   const reference = board.pictures.find(({ id }) => id === referenceId) ?? null;
   const painting = board.pictures.find(({ id }) => id === paintingId) ?? null;
   const over = arrange === 'over' && reference !== null && painting !== null;

@@ -70,14 +70,16 @@ export function Stage({ picture, frame, hand, label, clip, swipe, children, fixe
         {...handlers}
       >
         <div ref={sheet} className={styles.sheet}>
-          <div ref={bent} className={styles.bent}>
-            <PictureCopies
-              boardId={board.id}
-              pictureId={picture.id}
-              copy={placed.copy}
-              label={label}
-              first={first}
-            />
+          <div className={styles.cut}>
+            <div ref={bent} className={styles.bent}>
+              <PictureCopies
+                boardId={board.id}
+                pictureId={picture.id}
+                copy={placed.copy}
+                label={label}
+                first={first}
+              />
+            </div>
           </div>
           {children}
           {crosshair ? (

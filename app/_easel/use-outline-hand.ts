@@ -43,7 +43,7 @@ export interface OutlineHand {
 export function useOutlineHand(picture: PictureView, frame: Frame, badge: FractionPoint | null): OutlineHand {
   const { planeId } = useTools();
   const { outlinesOf, planes, write, heldBy } = useBoardLive();
-  const { draft, setSentence } = useEasel();
+  const { draft, setSentence, setMoving } = useEasel();
   const [chosenPoint, choosePoint] = useState(0);
   const drafting = useDraftHand(picture, frame);
   const outline = planeId ? outlinesOf(picture.id).get(planeId) : undefined;
@@ -78,6 +78,12 @@ export function useOutlineHand(picture: PictureView, frame: Frame, badge: Fracti
     },
     keep: (pulled) => keep(pulled.planeId, pulled.before, pulled.now),
   });
+  const copy = held?.copy;
+  useEffect(() => {
+    if (!copy) return;
+    setMoving({ pictureId: picture.id, planeId: copy.planeId, outline: copy.now });
+    return () => setMoving(null);
+  }, [copy, picture.id, setMoving]);
   if (draft?.pictureId === picture.id || !planeId || !outline || !allowed) {
     return { hand: drafting, pulled: null, chosenPoint, choosePoint, keep };
   }

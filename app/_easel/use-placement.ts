@@ -44,7 +44,9 @@ export function usePlacement(views: ViewStore, frame: Frame): Placed {
     }
     // The caption stays under the picture, not under the empty part of its window.
     const slack = Math.max(0, size.current.height - top - height);
-    stage.current?.closest('figure')?.style.setProperty('--slack', `${slack}px`);
+    const figure = stage.current?.closest('figure');
+    figure?.style.setProperty('--slack', `${slack}px`);
+    figure?.style.setProperty('--margin', `${Math.max(0, left)}px`);
     const needed = Math.max(width, height) * globalThis.devicePixelRatio;
     setCopy((kept) => copyFor(PICTURE_SIZES, Math.max(kept, needed)));
     setWhole(views.get().zoom <= 1);

@@ -60,7 +60,7 @@ export const words = {
       `${plane}, point ${at} of ${of}. Arrow keys nudge it, comma and full stop go along the line, I adds a point, Delete takes it away.`,
     moveAll: (plane: string) => `${plane}, the whole outline. Arrow keys move it.`,
     heldBy: (person: string) => `${person} is moving this outline just now. Wait until they let go.`,
-    removePoint: 'Take this point away',
+    movedBy: (person: string) => `${person} is moving this`,
     short: 'A line needs at least two points. Click along the edge, then finish.',
   },
   planes: {

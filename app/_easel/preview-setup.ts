@@ -1,0 +1,42 @@
+/**
+ * The setup of the instant preview, from what the screen knows and the outline under the hand.
+ *
+ * In the flow: live outlines + moving outline -> [preview-setup] -> core measuring on small copies. The painting is
+ * measured as photographed, since bending it would cost the time that the preview has; the server's result, which
+ * follows, is taken from the squared one. Pure.
+ */
+import type { PlaneView } from '#app/_live/board-live-types.ts';
+import { type Outline, Setup, type SetupInput } from '#server/core/contract/setup.ts';
+import type { LivePhoto } from '#server/core/live/layout.ts';
+import { fractionMapper } from '#server/core/rectify/fraction-mapper.ts';
+
+export interface PreviewSource {
+  planes: readonly PlaneView[];
+  /** By plane id; null when the board has no reference. */
+  onReference: ReadonlyMap<string, Outline> | null;
+  /** By plane id, 0..1 of the upright photo. */
+  onPainting: ReadonlyMap<string, Outline>;
+  photo: LivePhoto;
+  moving: { kind: 'reference' | 'painting'; planeId: string; outline: Outline };
+}
+
+/** The setup, or null when no plane can be measured on both. @throws Problem `corners-invalid`. */
+export function previewSetup({
+  planes,
+  onReference,
+  onPainting,
+  photo,
+  moving,
+}: PreviewSource): Setup | null {
+  const { toOriginal } = fractionMapper(photo);
+  const moved = (kind: 'reference' | 'painting', planeId: string) =>
+    moving.kind === kind && moving.planeId === planeId ? moving.outline : undefined;
+  const measured = planes.flatMap(({ id, name, kind, tilt, unreliable }): SetupInput['planes'] => {
+    const own = moved('painting', id) ?? onPainting.get(id);
+    const reference = onReference ? (moved('reference', id) ?? onReference.get(id)) : own;
+    if (!reference) return [];
+    const painting = own ?? reference.map(toOriginal);
+    return [{ name, kind, tilt, unreliable: unreliable !== null, reference, painting }];
+  });
+  return measured.length === 0 ? null : (Setup.safeParse({ planes: measured }).data ?? null);
+}
