@@ -7,7 +7,7 @@
  */
 import { createHash, randomBytes } from 'node:crypto';
 import { createReadStream, type ReadStream } from 'node:fs';
-import { access, mkdir, open, readdir, readFile, rename, rm } from 'node:fs/promises';
+import { access, mkdir, open, readdir, rename, rm } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { Problem } from '../core/problem.ts';
 import { environment } from '../env.ts';
@@ -89,15 +89,6 @@ export function releaseBlobs(hashes: readonly string[]): void {
 /** Whether a blob is being put by somebody and not yet named by a row. */
 export function isHeld(hash: string): boolean {
   return blobState().holds.has(hash);
-}
-
-/** @throws Problem `picture-not-found` when the file is missing, as after restoring half a backup. */
-export async function readBlob(hash: string): Promise<Buffer> {
-  try {
-    return await readFile(blobPath(hash));
-  } catch (cause) {
-    throw isMissing(cause) ? blobMissing(hash, cause) : cause;
-  }
 }
 
 /** The blob as a stream. @throws Problem `picture-not-found` when the file is missing. */
