@@ -2,8 +2,8 @@
  * Gaussian blur of float grids, with a mirrored border.
  *
  * In the flow: plate -> [gaussian] -> Lab, light, detail. A true Gaussian (sampled, cut at 3.25 sigma,
- * summing to 1). Wide blurs are taken from a copy made smaller by averaging blocks (`meanOfBlocks`), whose own
- * variance is subtracted: what is then missing was blurred away anyhow. Pure.
+ * summing to 1). Wide blurs are taken from a smaller copy (`blocks.ts`); what making it smaller has blurred is
+ * subtracted, and what is missing in it would be blurred away anyhow. Pure.
  */
 
 /** Interleaved samples, row by row. */
@@ -22,9 +22,14 @@ export function gaussianKernel(sigma: number): Float64Array {
   return half.map((weight) => weight / sum);
 }
 
-/** Sigma, in blocks, that is still to be blurred after blocks of `side` were averaged: a block has variance (side² − 1) / 12. */
-export function sigmaAfterBlocks(sigmaPx: number, side: number): number {
-  return Math.sqrt(sigmaPx ** 2 - (side ** 2 - 1) / 12) / side;
+/** Variance, in pixels², of averaging `side` pixels along a line. */
+export function blockVariance(side: number): number {
+  return (side ** 2 - 1) / 12;
+}
+
+/** Sigma, in cells of `side` pixels, that is left to blur after making smaller has blurred by `variancePx`. */
+export function sigmaLeft(sigmaPx: number, variancePx: number, side: number): number {
+  return Math.sqrt(sigmaPx ** 2 - variancePx) / side;
 }
 
 /** Index of a cell beyond the border, mirrored: … 1 0 | 0 1 2 … */

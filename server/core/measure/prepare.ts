@@ -5,8 +5,8 @@
  * `Prepared` and never blurs again. Figures are taken from the cells of the blurred plate: its pixels, or on
  * large plates blocks of 2 × 2, since the blur leaves nothing finer. Pure.
  */
-import { linearBlocks, meanOfBlocks } from '../image/blocks.ts';
-import { gaussianBlur, sigmaAfterBlocks } from '../image/gaussian.ts';
+import { HALVING_VARIANCE, linearBlocks, meanOfBlocks } from '../image/blocks.ts';
+import { blockVariance, gaussianBlur, sigmaLeft } from '../image/gaussian.ts';
 import { type LabPlanes, labPlanesFromLinear, lightnessOfPixels } from '../image/light-tables.ts';
 import { clipMap, type MeasurablePlate } from '../image/raster.ts';
 
@@ -50,7 +50,10 @@ function squaredDeviations(
 ): Float32Array {
   const sigma = DETAIL_BLUR * Math.max(widthPx, heightPx);
   const coarse = meanOfBlocks(lightness, widthPx, heightPx, DETAIL_BLOCK_PX);
-  const surroundings = gaussianBlur(coarse, sigmaAfterBlocks(sigma, DETAIL_BLOCK_PX));
+  const surroundings = gaussianBlur(
+    coarse,
+    sigmaLeft(sigma, blockVariance(DETAIL_BLOCK_PX), DETAIL_BLOCK_PX),
+  );
   const [columns, rows] = [Math.ceil(widthPx / side), Math.ceil(heightPx / side)];
   const across = placesBetween(columns, side / DETAIL_BLOCK_PX, coarse.columns);
   const down = placesBetween(rows, side / DETAIL_BLOCK_PX, coarse.rows);
@@ -127,7 +130,7 @@ export function prepareMeasurable(plate: MeasurablePlate): Prepared {
   const sigmaPx = COLOUR_BLUR * longSidePx;
   const side = sigmaPx >= HALVING_SIGMA_PX ? 2 : 1;
   const blocks = linearBlocks(plate.raster, side);
-  const linear = gaussianBlur(blocks, sigmaAfterBlocks(sigmaPx, side));
+  const linear = gaussianBlur(blocks, sigmaLeft(sigmaPx, side === 2 ? HALVING_VARIANCE : 0, side));
   const pixelLightness = longSidePx >= DETAIL_LIMIT_PX ? lightnessOfPixels(plate.raster) : null;
   return {
     widthPx,
