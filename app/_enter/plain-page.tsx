@@ -11,7 +11,7 @@ export function PlainPage({ title, lead, children }: { title?: string; lead: str
         <ProductSign /> {words.product}
       </p>
       {title ? <h1>{title}</h1> : null}
-      <p className={styles.lead}>{lead}</p>
+      {title ? <p className={styles.lead}>{lead}</p> : <h1 className={styles.lead}>{lead}</h1>}
       {children}
     </main>
   );

@@ -33,7 +33,7 @@ interface ChartProps {
 export function Chart({ document, chosen, onChoose }: ChartProps) {
   const geometry = ladderGeometry(document.planes);
   return (
-    <ScrollRegion className={styles.scroller} label={ladderWords.title}>
+    <ScrollRegion className={styles.scroller} label={ladderWords.column.planes}>
       <div className={styles.chart} style={{ '--planes': document.planes.length } as CSSProperties}>
         <Axis />
         <Plot geometry={geometry} chosen={chosen} />
@@ -67,10 +67,10 @@ export function Chart({ document, chosen, onChoose }: ChartProps) {
 
 function FigureRow({ label, text }: { label: string; text: string }) {
   return (
-    <>
+    <div>
       <dt>{label}</dt>
       <dd>{text}</dd>
-    </>
+    </div>
   );
 }
 

@@ -116,11 +116,12 @@ function Swapped({ document }: { document: MeasureDocument }) {
 
 function Empty({ doing }: { doing: string | null }) {
   const live = useBoardLive();
-  const { paintingId, setTool } = useTools();
+  const { referenceId, paintingId, setTool } = useTools();
   const { empty } = ladderWords;
   if (!live.ready) return <Said>{empty.connecting}</Said>;
   if (live.planes.length > 0)
     return <Said>{paintingId ? (doing ?? empty.measuring) : empty.noPainting}</Said>;
+  if (!paintingId && !referenceId) return <Said>{empty.noPictures}</Said>;
   if (!live.may.setup) return <Said>{empty.noPlanesLook}</Said>;
   return (
     <div className={styles.empty}>

@@ -47,8 +47,9 @@ export const words = {
     finish: 'Finish',
     back: 'Take back a point',
     giveUp: 'Give up',
-    again: { reference: 'Draw it anew on the reference', painting: 'Draw it anew on the painting' },
-    remove: { reference: 'Take it off the reference', painting: 'Take it off the painting' },
+    on: { reference: 'On the reference:', painting: 'On the painting:' },
+    again: 'Draw anew',
+    remove: 'Take away',
     nudge: (plane: string) =>
       `${plane}: pull its points, pull its number to move all of it, double-click on the line for another point.`,
     carryThis: 'Carry its outline to the painting',

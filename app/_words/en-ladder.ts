@@ -23,6 +23,8 @@ export const ladderWords = {
   like: 'no order to speak of',
 
   empty: {
+    noPictures:
+      'Once there are pictures and their planes are outlined, each plane stands here on the value scale.',
     noPainting: 'Post a painting, and its planes are measured here.',
     noPlanes:
       'Outline the planes, from the farthest to the nearest. Then each is measured, and shown here on the value scale.',

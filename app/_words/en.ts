@@ -85,6 +85,8 @@ export const words = {
     ladder: 'Ladder',
     talk: 'Talk',
     planes: 'Planes',
+    tray: 'Tray',
+    aside: 'Talk and planes',
     sideTabs: 'Beside the pictures',
     lowerTabs: 'Under the pictures',
     noPicturesTitle: 'Begin with a picture',

@@ -7,6 +7,7 @@ import { Dialog } from '#app/_ui/dialog.tsx';
 import { TextField } from '#app/_ui/field.tsx';
 import { words } from '#app/_words/en.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
+import styles from './board-header.module.css';
 
 interface DeleteBoardProps {
   board: BoardView;
@@ -38,7 +39,7 @@ function Sure({ board }: { board: BoardView }) {
     }
   };
   return (
-    <form onSubmit={remove} style={{ display: 'grid', gap: 'var(--gap-4)', justifyItems: 'start' }}>
+    <form onSubmit={remove} className={styles.sure}>
       <p>{words.remove.sure}</p>
       <TextField
         label={words.remove.type(board.title)}

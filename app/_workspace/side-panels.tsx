@@ -41,7 +41,7 @@ export function SidePanels({ board, lower, onLower }: SidePanelsProps) {
 
   const leaves = wide ? LEAVES.filter((name) => name !== 'ladder') : LEAVES;
   return (
-    <div className={styles.side}>
+    <aside className={styles.side} aria-label={words.board.aside}>
       <div
         className={styles.tabs}
         role="tablist"
@@ -83,7 +83,7 @@ export function SidePanels({ board, lower, onLower }: SidePanelsProps) {
       >
         <PlaneList />
       </div>
-    </div>
+    </aside>
   );
 }
 

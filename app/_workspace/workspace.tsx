@@ -104,9 +104,9 @@ function Screen({ board, refresh, gone }: OnBoard) {
       <main id="easel" className={styles.easel} aria-label={words.board.easel}>
         {board.pictures.length > 0 ? <Easel /> : <EmptyEasel role={board.role} />}
       </main>
-      <div className={styles.tray}>
+      <section className={styles.tray} aria-label={words.board.tray}>
         <Tray board={board} />
-      </div>
+      </section>
       <div className={styles.ladder} id="panel-ladder">
         <Ladder boardId={board.id} />
       </div>
