@@ -5,6 +5,7 @@ import type { PlaneView } from '#app/_live/board-live-types.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { words } from '#app/_words/en-easel.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
+import { useWide } from '#app/_workspace/use-wide.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import styles from './easel-bar.module.css';
 import type { Shown } from './easel-bar.tsx';
@@ -13,13 +14,16 @@ import { WHOLE_PICTURE } from './outline-edit.ts';
 import { useDraft } from './use-draft-hand.ts';
 
 export function OutlineControls(shown: Shown) {
-  const { planeId } = useTools();
+  const { planeId, side } = useTools();
   const { planes, may, outlinesOf } = useBoardLive();
   const { draft } = useEasel();
   const plane = planes.find(({ id }) => id === planeId);
+  const wide = useWide();
   const writable = [shown.reference, shown.painting].filter(
     (picture): picture is PictureView =>
-      picture !== null && (picture.kind === 'reference' ? may.setup : may.painting(picture.id)),
+      picture !== null &&
+      (wide || picture.kind === side) &&
+      (picture.kind === 'reference' ? may.setup : may.painting(picture.id)),
   );
   if (writable.length === 0) return <p className={styles.sentence}>{words.outline.onlyLook}</p>;
   if (!plane) return <p className={styles.sentence}>{words.outline.choose}</p>;
@@ -110,19 +114,19 @@ function NudgeControls({ plane, writable, shown: { reference, painting } }: Nudg
             {words.outline.carryThis}
           </Button>
         ) : null}
-        {drawnOn.map((picture) => (
-          <Button
-            key={picture.id}
-            weight="word"
-            onClick={() => setDraft({ pictureId: picture.id, planeId: plane.id, way, points: [] })}
-          >
-            {words.outline.again[picture.kind]}
-          </Button>
-        ))}
-        {drawnOn.map((picture) => (
-          <Button key={picture.id} weight="word" onClick={() => write.deleteOutline(picture.id, plane.id)}>
-            {words.outline.remove[picture.kind]}
-          </Button>
+        {drawnOn.map(({ id, kind }) => (
+          <span key={id} className={styles.buttons}>
+            {words.outline.on[kind]}
+            <Button
+              weight="word"
+              onClick={() => setDraft({ pictureId: id, planeId: plane.id, way, points: [] })}
+            >
+              {words.outline.again}
+            </Button>
+            <Button weight="word" onClick={() => write.deleteOutline(id, plane.id)}>
+              {words.outline.remove}
+            </Button>
+          </span>
         ))}
       </div>
     </>

@@ -15,6 +15,8 @@ import { closedRidge, movedOutline, withoutPoint, withPointAfter, withPointMoved
 import { BOX, closedPath, openPath } from './shape-path.ts';
 import { useStage } from './stage-context.tsx';
 
+/** More points than this are drawn smaller. */
+const MANY = 30;
 const NUDGE_PX = 1;
 const NUDGE_FAR_PX = 10;
 const ARROWS: Record<string, [number, number]> = {
@@ -132,7 +134,7 @@ export function OutlinePoints({ plane, outline, badge, chosenPoint, choosePoint,
   return (
     <>
       <Line path={closedPath(outline.map(frame.shown), aspect)} number={plane.number} />
-      <div ref={points}>
+      <div ref={points} data-many={outline.length > MANY || undefined}>
         {outline.map((point, index) => (
           <button
             // biome-ignore lint/suspicious/noArrayIndexKey: points have no other name than their place in the line.

@@ -6,11 +6,14 @@
  */
 import { useEffect, useRef } from 'react';
 import { useBoardLive, useSetPreview } from '#app/_live/board-live.tsx';
+import type { PlaneView } from '#app/_live/board-live-types.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
+import type { Outline } from '#server/core/contract/setup.ts';
 import { measurePrepared } from '#server/core/measure/measure-pair.ts';
 import type { Prepared } from '#server/core/measure/prepare.ts';
 import { isProblem } from '#server/core/problem.ts';
 import { useEasel } from './easel-state.tsx';
+import { WHOLE_PICTURE } from './outline-edit.ts';
 import { type PreviewSource, previewSetup } from './preview-setup.ts';
 import { smallCopy } from './small-copy.ts';
 
@@ -30,6 +33,7 @@ function useCopies(): { current: { reference: Prepared | null; painting: Prepare
     Promise.all([reference, smallCopy(board.id, paintingId)]).then(
       ([there, here]) => {
         if (wanted) copies.current = { reference: there, painting: here };
+        if (wanted) warmUp({ reference: there, painting: here });
       },
       () => undefined, // Without copies there is no preview; the server's result comes all the same.
     );
@@ -38,6 +42,20 @@ function useCopies(): { current: { reference: Prepared | null; painting: Prepare
     };
   }, [tool, board.id, referenceId, paintingId]);
   return copies;
+}
+
+/** Measures once for nothing: the first run of fresh code takes ten times as long as those in a drag. */
+function warmUp(copies: { reference: Prepared | null; painting: Prepared }): void {
+  const outline: Outline = WHOLE_PICTURE;
+  const plane: PlaneView = { id: 'x', name: 'x', kind: 'land', tilt: null, number: 1, unreliable: null };
+  const everywhere = new Map([[plane.id, outline]]);
+  measured(copies, {
+    planes: [plane],
+    onReference: copies.reference && everywhere,
+    onPainting: everywhere,
+    photo: {},
+    moving: { kind: 'painting', planeId: plane.id, outline },
+  });
 }
 
 export function usePreview(): void {

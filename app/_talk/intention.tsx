@@ -56,22 +56,22 @@ function LiveField({ id, text, change }: { id: string; text: string; change(text
       if (document.activeElement === element) element.setSelectionRange(start ?? 0, end ?? 0);
     }
     shown.current = text;
-    element.style.height = 'auto';
-    element.style.height = `${element.scrollHeight + 2}px`;
   }, [text]);
   return (
-    <textarea
-      ref={field}
-      id={id}
-      className={styles.aboutField}
-      defaultValue={text}
-      placeholder={words.talk.aboutHint}
-      maxLength={TEXT_LIMIT}
-      rows={2}
-      onChange={(event) => {
-        shown.current = event.target.value;
-        change(event.target.value);
-      }}
-    />
+    <div className={styles.grows} data-text={text || words.talk.aboutHint}>
+      <textarea
+        ref={field}
+        id={id}
+        className={styles.aboutField}
+        defaultValue={text}
+        placeholder={words.talk.aboutHint}
+        maxLength={TEXT_LIMIT}
+        rows={2}
+        onChange={(event) => {
+          shown.current = event.target.value;
+          change(event.target.value);
+        }}
+      />
+    </div>
   );
 }
