@@ -87,7 +87,7 @@ module.exports = {
     {
       name: 'browser-code-imports-core-only',
       severity: 'error',
-      from: { path: '^app/(.*/)?_' },
+      from: { path: '^app/.*_[a-z]+/' },
       to: { path: '^server/', pathNot: '^server/core/' },
     },
     {
@@ -101,13 +101,6 @@ module.exports = {
       severity: 'error',
       from: { path: '^(app|server|prisma)/' },
       to: { path: '^tests/' },
-    },
-    {
-      name: 'only-environment-reads-environment',
-      severity: 'error',
-      comment: 'Configuration is parsed once, in server/env.ts.',
-      from: { path: '^app/' },
-      to: { path: '^server/env\\.ts$' },
     },
   ],
   options: {
