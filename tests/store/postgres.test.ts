@@ -138,5 +138,5 @@ function withoutOne(): void {
   });
 }
 
-if (PROGRAMS === null) describe('without the programs of PostgreSQL', withoutOne);
-else describe('a PostgreSQL server', onARealServer);
+if (PROGRAMS === null) describe('without the programs of PostgreSQL', () => withoutOne());
+else describe('a PostgreSQL server', () => onARealServer());
