@@ -31,39 +31,40 @@ export class Guard {
   /** Yjs client id → person; ids of one person are not taken over by another while the room is open. */
   readonly #clients = new Map<number, string>();
   readonly #truth: () => Uint8Array;
-  #shadow: Y.Doc;
-  #spoilt = false;
+  /** Null until the first update is tried, and after a refusal: many come only to look. */
+  #standing: Y.Doc | null = null;
   #sizeBytes: number;
 
-  /** @param truth What the shadow must equal after a refusal: all that is accepted, stored or being stored. */
-  constructor(room: RoomName, truth: () => Uint8Array) {
+  /**
+   * @param truth What the shadow must equal after a refusal: all that is accepted, stored or being stored.
+   * @param sizeBytes Of the updates that the room was loaded from.
+   */
+  constructor(room: RoomName, truth: () => Uint8Array, sizeBytes: number) {
     this.#room = room;
     this.#kind = roomKind(room);
     this.#truth = truth;
-    const bytes = truth();
-    this.#sizeBytes = bytes.length;
-    this.#shadow = shadowOf(room, bytes);
-    if (this.#kind === 'marks') this.#authors.learn(this.#shadow);
+    this.#sizeBytes = sizeBytes;
   }
 
   /** Tries an update from a browser. Whatever it is, the room's document is not touched. */
   judge(bytes: Uint8Array, writer: Writer): Verdict {
+    // Two zeros: no structs and no deletions, what a browser without a copy answers. No effect to judge.
+    if (bytes.length === 2 && bytes[0] === 0 && bytes[1] === 0) return { refused: null, update: null };
     if (this.#sizeBytes + bytes.length > ROOM_BYTES) return { refused: REFUSALS.roomFull(ROOM_BYTES) };
-    this.#mend();
     const gap = this.#preview(bytes, writer.personId);
     if (gap) return { refused: gap };
     try {
       const tried = this.#try(() => Y.applyUpdate(this.#shadow, bytes));
       const refused = this.#refusalOf(tried, writer);
       if (refused) {
-        this.#spoilt = true;
+        this.reset();
         return { refused };
       }
       this.#accept(tried, writer.personId);
       return { refused: null, update: tried.update };
     } catch {
       // Yjs and the shapes throw on what no browser of ours sends; the sender is told, the shadow made anew.
-      this.#spoilt = true;
+      this.reset();
       return { refused: REFUSALS.malformed() };
     }
   }
@@ -75,7 +76,6 @@ export class Guard {
    * @throws Error when the edit leaves something that does not fit the layout: a bug.
    */
   editAsServer(change: (doc: Y.Doc) => void): Uint8Array | null {
-    this.#mend();
     try {
       const tried = this.#try(() => change(this.#shadow));
       const touched = touchedEntries(this.#shadow, tried.transaction);
@@ -84,14 +84,24 @@ export class Guard {
       this.#accept(tried, 'server');
       return tried.update;
     } catch (thrown) {
-      this.#spoilt = true;
+      this.reset();
       throw thrown;
     }
   }
 
   /** The shadow is made anew before the next update: something accepted could not be stored. */
   reset(): void {
-    this.#spoilt = true;
+    this.#standing?.destroy();
+    this.#standing = null;
+  }
+
+  get #shadow(): Y.Doc {
+    if (this.#standing) return this.#standing;
+    const shadow = declareRoots(new Y.Doc({ gc: true }), this.#room);
+    Y.applyUpdate(shadow, this.#truth());
+    if (this.#kind === 'marks') this.#authors.learn(shadow);
+    this.#standing = shadow;
+    return shadow;
   }
 
   /** What can be seen without applying: unreadable bytes, gaps, another person's client id. */
@@ -162,23 +172,9 @@ export class Guard {
     }
     if (this.#kind === 'marks') this.#authors.follow(this.#shadow, tried.transaction);
   }
-
-  #mend(): void {
-    if (!this.#spoilt) return;
-    this.#shadow.destroy();
-    this.#shadow = shadowOf(this.#room, this.#truth());
-    if (this.#kind === 'marks') this.#authors.learn(this.#shadow);
-    this.#spoilt = false;
-  }
 }
 
 interface Tried {
   transaction: Y.Transaction;
   update: Uint8Array | null;
-}
-
-function shadowOf(room: RoomName, bytes: Uint8Array): Y.Doc {
-  const shadow = declareRoots(new Y.Doc({ gc: true }), room);
-  Y.applyUpdate(shadow, bytes);
-  return shadow;
 }

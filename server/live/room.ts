@@ -58,7 +58,8 @@ export class Room {
     this.#loose = history.loose;
     this.#around = around;
     this.#doc = documentFrom(place.name, history.updates);
-    this.#guard = new Guard(place.name, () => this.#accepted());
+    const sizeBytes = history.updates.reduce((total, update) => total + update.length, 0);
+    this.#guard = new Guard(place.name, () => this.#accepted(), sizeBytes);
   }
 
   /** Loads a room from the store. @throws what the store throws. */

@@ -27,34 +27,58 @@ export interface RoomHistory {
 /** Largest part of a snapshot in bytes: PGlite takes seconds over a row of several megabytes. */
 const PART_BYTES = 256_000;
 
-/** Stores all of them in this order with one statement: all or none. @throws what the database throws. */
+/**
+ * Stores all of them in this order with one statement: all or none.
+ *
+ * Raw and in base64: on the embedded database that takes a third of the time of the client's own insert, and
+ * a seventh for a large update, whose bytes would otherwise travel as numbers.
+ *
+ * @throws what the database throws.
+ */
 export async function appendUpdates(updates: readonly StoredUpdate[]): Promise<void> {
-  await database().liveUpdate.createMany({
-    data: updates.map(({ boardId, room, bytes }) => ({ boardId, room, bytes: new Uint8Array(bytes) })),
-  });
+  const boards = updates.map(({ boardId }) => boardId);
+  const rooms = updates.map(({ room }) => room);
+  const bodies = updates.map(({ bytes }) => base64(bytes));
+  await database().$executeRaw`
+    INSERT INTO "LiveUpdate" ("boardId", "room", "bytes")
+    SELECT board, room, decode(body, 'base64')
+    FROM unnest(${boards}::text[], ${rooms}::text[], ${bodies}::text[])
+      WITH ORDINALITY AS arrived(board, room, body, place)
+    ORDER BY place`;
 }
 
 /** Everything needed to build the room's document again. */
 export async function readRoom(boardId: string, room: string): Promise<RoomHistory> {
   const [parts, live] = await Promise.all([
-    database().liveSnapshot.findMany({ where: { boardId, room }, orderBy: { part: 'asc' } }),
+    database().$queryRaw<StoredBytes[]>`
+      SELECT "throughId" AS id, encode("bytes", 'base64') AS body FROM "LiveSnapshot"
+      WHERE "boardId" = ${boardId} AND "room" = ${room} ORDER BY "part"`,
     database().liveRoom.findUnique({ where: { boardId_room: { boardId, room } } }),
   ]);
-  const snapshotId = parts[0]?.throughId ?? 0n;
-  const rows = await database().liveUpdate.findMany({
-    where: { boardId, room, id: { gt: snapshotId } },
-    orderBy: { id: 'asc' },
-    select: { id: true, bytes: true },
-  });
+  const snapshotId = parts[0]?.id ?? 0n;
+  const rows = await database().$queryRaw<StoredBytes[]>`
+    SELECT id, encode("bytes", 'base64') AS body FROM "LiveUpdate"
+    WHERE "boardId" = ${boardId} AND "room" = ${room} AND id > ${snapshotId} ORDER BY id`;
   return {
-    updates: [
-      ...(parts.length > 0 ? [joined(parts.map(({ bytes }) => bytes))] : []),
-      ...rows.map(({ bytes }) => bytes),
-    ],
+    updates: [...(parts.length > 0 ? [Buffer.concat(parts.map(bytesOf))] : []), ...rows.map(bytesOf)],
     throughId: rows.at(-1)?.id ?? snapshotId,
     loose: rows.length,
     epoch: live?.epoch ?? 1,
   };
+}
+
+/** A row as the two queries above select it. */
+interface StoredBytes {
+  id: bigint;
+  body: string;
+}
+
+function bytesOf({ body }: StoredBytes): Buffer {
+  return Buffer.from(body, 'base64');
+}
+
+function base64(bytes: Uint8Array): string {
+  return Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString('base64');
 }
 
 /** Who painted the picture of a `painting/<pictureId>` room; null when the board has no such painting. */
@@ -83,17 +107,18 @@ export async function replaceBySnapshot(
   throughId: bigint,
   bytes: Uint8Array,
 ): Promise<void> {
-  const parts = Array.from({ length: Math.max(1, Math.ceil(bytes.length / PART_BYTES)) }, (_, part) => ({
-    boardId,
-    room,
-    part,
-    throughId,
-    bytes: new Uint8Array(bytes.subarray(part * PART_BYTES, (part + 1) * PART_BYTES)),
-  }));
+  const count = Math.max(1, Math.ceil(bytes.length / PART_BYTES));
+  const parts = Array.from({ length: count }, (_, part) => {
+    return base64(bytes.subarray(part * PART_BYTES, (part + 1) * PART_BYTES));
+  });
   const store = database();
   await store.$transaction([
     store.liveSnapshot.deleteMany({ where: { boardId, room } }),
-    ...parts.map((part) => store.liveSnapshot.create({ data: part })),
+    ...parts.map((body, part) => {
+      return store.$executeRaw`
+        INSERT INTO "LiveSnapshot" ("boardId", "room", "part", "throughId", "bytes")
+        VALUES (${boardId}, ${room}, ${part}::int, ${throughId}::bigint, decode(${body}, 'base64'))`;
+    }),
     store.liveUpdate.deleteMany({ where: { boardId, room, id: { lte: throughId } } }),
   ]);
 }
@@ -121,14 +146,4 @@ export async function eraseBoardRooms(boardId: string): Promise<void> {
     store.liveSnapshot.deleteMany({ where: { boardId } }),
     store.liveRoom.deleteMany({ where: { boardId } }),
   ]);
-}
-
-function joined(parts: Uint8Array[]): Uint8Array {
-  const whole = new Uint8Array(parts.reduce((total, part) => total + part.length, 0));
-  let at = 0;
-  for (const part of parts) {
-    whole.set(part, at);
-    at += part.length;
-  }
-  return whole;
 }

@@ -14,6 +14,7 @@ import { declareRoots } from '#server/core/live/document.ts';
 import type { RoomName } from '#server/core/live/layout.ts';
 import {
   MESSAGE_ANNOUNCE,
+  MESSAGE_AWARENESS,
   MESSAGE_EPOCH,
   MESSAGE_REFUSED,
   MESSAGE_SYNC,
@@ -203,4 +204,17 @@ export async function eventually(what: string, holds: () => boolean | Promise<bo
     if (performance.now() > endMs) throw new Error(`It never came about: ${what}`);
     await new Promise((next) => setTimeout(next, 10));
   }
+}
+
+/** A frame of y-protocols' awareness with one state. */
+export function awarenessFrame(clientId: number, clock: number, state: unknown): Uint8Array {
+  const list = encoding.createEncoder();
+  encoding.writeVarUint(list, 1);
+  encoding.writeVarUint(list, clientId);
+  encoding.writeVarUint(list, clock);
+  encoding.writeVarString(list, JSON.stringify(state));
+  const encoder = encoding.createEncoder();
+  encoding.writeVarUint(encoder, MESSAGE_AWARENESS);
+  encoding.writeVarUint8Array(encoder, encoding.toUint8Array(list));
+  return encoding.toUint8Array(encoder);
 }

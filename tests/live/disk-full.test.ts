@@ -35,17 +35,12 @@ function pin(id: string, author: string): Mark {
 /** The database refuses to append, in PostgreSQL's own words for a full disk, until the returned call. */
 function fillDisk(): () => void {
   const client = database();
-  const liveUpdate = {
-    ...client.liveUpdate,
-    createMany: () => {
-      const words = 'could not extend file "base/5/16408": No space left on device';
-      return Promise.reject(Object.assign(new Error(words), { code: '53100' }));
-    },
+  const full = () => {
+    const words = 'could not extend file "base/5/16408": No space left on device';
+    return Promise.reject(Object.assign(new Error(words), { code: '53100' }));
   };
   offerDatabase(
-    new Proxy(client, {
-      get: (target, key) => (key === 'liveUpdate' ? liveUpdate : Reflect.get(target, key)),
-    }),
+    new Proxy(client, { get: (target, key) => (key === '$executeRaw' ? full : Reflect.get(target, key)) }),
   );
   return () => offerDatabase(client);
 }

@@ -1,4 +1,3 @@
-import * as encoding from 'lib0/encoding';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import type { WebSocket } from 'ws';
 import * as sync from 'y-protocols/sync';
@@ -6,12 +5,12 @@ import * as Y from 'yjs';
 import { declareRoots } from '#server/core/live/document.ts';
 import { type Mark, putMark, readMarks } from '#server/core/live/marks.ts';
 import { addPlane } from '#server/core/live/planes.ts';
-import { peoplePresent, readPresence } from '#server/core/live/presence.ts';
-import { CLOSE, MESSAGE_AWARENESS } from '#server/core/live/wire.ts';
+import { CLOSE } from '#server/core/live/wire.ts';
 import { askFrame } from '#server/live/frames.ts';
 import { type AStore, openAStore } from '#tests/helpers/a-store.ts';
 import {
   aBoardWithPeople,
+  awarenessFrame,
   type Cast,
   type Client,
   eventually,
@@ -214,58 +213,6 @@ async function heldBy(personId: string): Promise<number> {
   return states.filter((state) => state.person?.id === personId).length;
 }
 
-describe('presence', () => {
-  test('a person is who the session says, whatever their browser claims', async () => {
-    const liar = join(server.port, cast.peer, cast.boardId, 'setup');
-    const witness = join(server.port, cast.teacher, cast.boardId, 'setup');
-    liar.provider.awareness.setLocalState({
-      person: { id: cast.host.id, name: 'Hedda', role: 'host' },
-      pointer: null,
-    });
-    const seen = () => readPresence(witness.provider.awareness.getStates(), witness.doc.clientID);
-    await eventually('the peer is seen', () => seen().length === 1);
-    expect(peoplePresent(seen())).toEqual([{ id: cast.peer.id, name: 'Petra', role: 'peer' }]);
-
-    const ghost = { clientId: 4242, state: { person: { id: cast.host.id, name: 'Hedda', role: 'host' } } };
-    liar.provider.ws?.send(awarenessFrame(ghost.clientId, 9, ghost.state));
-    // And an attempt to send the witness away.
-    liar.provider.ws?.send(awarenessFrame(witness.doc.clientID, 99, null));
-    liar.provider.awareness.setLocalStateField('pointer', { pictureId: 'p', x: 0.25, y: 0.5 });
-    await eventually('the pointer came', () => seen()[0]?.pointer?.x === 0.25);
-    expect(seen().map(({ person }) => person.id)).toEqual([cast.peer.id]);
-    expect(liar.provider.wsconnected).toBe(true);
-    const third = join(server.port, cast.painter, cast.boardId, 'setup');
-    const seenByThird = () => readPresence(third.provider.awareness.getStates(), third.doc.clientID);
-    await eventually('the newcomer sees both', () => seenByThird().length === 2);
-    expect(
-      peoplePresent(seenByThird())
-        .map(({ id }) => id)
-        .sort(),
-    ).toEqual([cast.peer.id, cast.teacher.id].sort());
-    liar.provider.ws?.close();
-    liar.leave();
-    await eventually('who left is no longer there', () =>
-      seen().every(({ person }) => person.id !== cast.peer.id),
-    );
-    witness.leave();
-    third.leave();
-  });
-
-  test('somebody who comes back under the same id is seen again', async () => {
-    const comes = join(server.port, cast.peer, cast.boardId, 'setup');
-    const witness = join(server.port, cast.teacher, cast.boardId, 'setup');
-    const seen = () => readPresence(witness.provider.awareness.getStates(), witness.doc.clientID).length;
-    await eventually('seen', () => seen() === 1);
-    comes.provider.disconnect();
-    await eventually('gone', () => seen() === 0);
-    comes.provider.awareness.setLocalState({ pointer: null });
-    comes.provider.connect();
-    await eventually('seen again', () => seen() === 1);
-    comes.leave();
-    witness.leave();
-  });
-});
-
 /** A frame with bytes changed, cut, repeated or made up; never an honest one. */
 function mangled(good: Uint8Array, random: () => number): Uint8Array {
   const kind = Math.floor(random() * 5);
@@ -293,16 +240,4 @@ function forbid(doc: Y.Doc, random: () => number): void {
   else if (kind === 4)
     addPlane(doc, { id: `plane-${Math.floor(random() * 1e9)}`, name: 'ridge', kind: 'land', tilt: null });
   else entry.set('author', cast.peer.id);
-}
-
-function awarenessFrame(clientId: number, clock: number, state: unknown): Uint8Array {
-  const list = encoding.createEncoder();
-  encoding.writeVarUint(list, 1);
-  encoding.writeVarUint(list, clientId);
-  encoding.writeVarUint(list, clock);
-  encoding.writeVarString(list, JSON.stringify(state));
-  const encoder = encoding.createEncoder();
-  encoding.writeVarUint(encoder, MESSAGE_AWARENESS);
-  encoding.writeVarUint8Array(encoder, encoding.toUint8Array(list));
-  return encoding.toUint8Array(encoder);
 }

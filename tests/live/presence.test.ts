@@ -1,0 +1,78 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { peoplePresent, readPresence } from '#server/core/live/presence.ts';
+import { type AStore, openAStore } from '#tests/helpers/a-store.ts';
+import {
+  aBoardWithPeople,
+  awarenessFrame,
+  type Cast,
+  eventually,
+  join,
+  type LiveServer,
+  startLive,
+} from './a-live-server.ts';
+
+let store: AStore;
+let server: LiveServer;
+let cast: Cast;
+
+beforeAll(async () => {
+  store = await openAStore();
+  cast = await aBoardWithPeople();
+  server = await startLive();
+});
+afterAll(async () => {
+  await server.stop();
+  await store.close();
+});
+
+describe('presence', () => {
+  test('a person is who the session says, whatever their browser claims', async () => {
+    const liar = join(server.port, cast.peer, cast.boardId, 'setup');
+    const witness = join(server.port, cast.teacher, cast.boardId, 'setup');
+    liar.provider.awareness.setLocalState({
+      person: { id: cast.host.id, name: 'Hedda', role: 'host' },
+      pointer: null,
+    });
+    const seen = () => readPresence(witness.provider.awareness.getStates(), witness.doc.clientID);
+    await eventually('the peer is seen', () => seen().length === 1);
+    expect(peoplePresent(seen())).toEqual([{ id: cast.peer.id, name: 'Petra', role: 'peer' }]);
+
+    const ghost = { clientId: 4242, state: { person: { id: cast.host.id, name: 'Hedda', role: 'host' } } };
+    liar.provider.ws?.send(awarenessFrame(ghost.clientId, 9, ghost.state));
+    // And an attempt to send the witness away.
+    liar.provider.ws?.send(awarenessFrame(witness.doc.clientID, 99, null));
+    liar.provider.awareness.setLocalStateField('pointer', { pictureId: 'p', x: 0.25, y: 0.5 });
+    await eventually('the pointer came', () => seen()[0]?.pointer?.x === 0.25);
+    expect(seen().map(({ person }) => person.id)).toEqual([cast.peer.id]);
+    expect(liar.provider.wsconnected).toBe(true);
+    const third = join(server.port, cast.painter, cast.boardId, 'setup');
+    const seenByThird = () => readPresence(third.provider.awareness.getStates(), third.doc.clientID);
+    await eventually('the newcomer sees both', () => seenByThird().length === 2);
+    expect(
+      peoplePresent(seenByThird())
+        .map(({ id }) => id)
+        .sort(),
+    ).toEqual([cast.peer.id, cast.teacher.id].sort());
+    liar.provider.ws?.close();
+    liar.leave();
+    await eventually('who left is no longer there', () =>
+      seen().every(({ person }) => person.id !== cast.peer.id),
+    );
+    witness.leave();
+    third.leave();
+  });
+
+  test('somebody who comes back under the same id is seen again', async () => {
+    const comes = join(server.port, cast.peer, cast.boardId, 'setup');
+    const witness = join(server.port, cast.teacher, cast.boardId, 'setup');
+    const seen = () => readPresence(witness.provider.awareness.getStates(), witness.doc.clientID).length;
+    await eventually('seen', () => seen() === 1);
+    comes.provider.disconnect();
+    await eventually('gone', () => seen() === 0);
+    comes.provider.awareness.setLocalState({ pointer: null });
+    comes.provider.connect();
+    await eventually('seen again', () => seen() === 1);
+    comes.leave();
+    witness.leave();
+  });
+});
