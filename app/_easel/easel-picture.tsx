@@ -95,7 +95,7 @@ export function EaselPicture({ picture, label, squared, clip, swipe }: EaselPict
       ) : null}
       {inHand ? <OutlineInHand inHand={inHand} badge={badge} outlining={outlining} /> : null}
       {tool === 'photo' && picture.kind === 'painting' ? <PhotoLayer {...photo} /> : null}
-      {marksShown ? (
+      {marksShown && tool !== 'outline' && tool !== 'photo' ? (
         <MarkLayer marks={own} frame={frame} aspect={aspect} chosenId={markId} choose={choose} />
       ) : null}
       <GrowingStroke points={drawing.growing} frame={frame} aspect={aspect} />
