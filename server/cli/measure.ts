@@ -84,13 +84,20 @@ function reasonOf(thrown: unknown): string {
   return words[code] ?? (code || message);
 }
 
+/** Two pictures were given, so what is wrong with one has to say which. */
+function namingFile(problem: Problem, name: string): Problem {
+  const ofPicture = problem.code.startsWith('picture-') || problem.code.startsWith('file-');
+  if (!ofPicture || problem.message.includes(name)) return problem;
+  return new Problem(problem.code, `${name}: ${problem.message}`, { cause: problem });
+}
+
 /** A file that isn't there is told in words; what is wrong with a picture, `readPlate` tells. */
 async function readPicture(path: string, photo?: PhotoCorrection): Promise<MeasurablePlate> {
   try {
     return await readPlate(path, photo);
   } catch (cause) {
-    if (isProblem(cause)) throw cause;
     const name = basename(path);
+    if (isProblem(cause)) throw namingFile(cause, name);
     throw new Problem(
       'picture-unreadable',
       `The picture ${name} could not be read (${reasonOf(cause)}). Check its path.`,

@@ -5,13 +5,13 @@
  * Source: Hyndman & Fan (1996), "Sample quantiles in statistical packages", definition 7.
  */
 
-/** Values are known to lie from `least` to `most`; the finer of the two, the finer the result. */
+/** Values lie from `least` to `most`, but for rounding; the nearer these are, the finer the result. */
 export interface Range {
   readonly least: number;
   readonly most: number;
 }
 
-export const LIGHTNESS_RANGE: Range = { least: 0, most: 101 };
+export const LIGHTNESS_RANGE: Range = { least: 0, most: 100 };
 /** a*, b* and C*ab of anything in sRGB. */
 export const COLOUR_RANGE: Range = { least: -128, most: 136 };
 export const UNIT_RANGE: Range = { least: 0, most: 1 };
