@@ -176,5 +176,7 @@ test('two browsers that were apart see the same marks once they are joined', asy
   putMark(other, mark('theirs', 'From the other side.'));
   putMark(marksDoc(), mark('mine', 'From this side.'));
   Y.applyUpdate(docOf('/live/b/marks'), Y.encodeStateAsUpdate(other));
-  await until(() => readMarks(docOf('/live/b/marks')).length === 2);
+  for (const socket of sockets.clients) socket.terminate();
+  await until(() => readMarks(docOf('/live/b/marks')).length === 2 && readMarks(marksDoc()).length === 2);
+  expect(readMarks(marksDoc())).toEqual(readMarks(docOf('/live/b/marks')));
 });
