@@ -86,7 +86,8 @@ function join(settings: Environment, live: Live, runner: Runner): Services {
 
 async function makeDemo(services: Services, live: Live): Promise<void> {
   try {
-    if ((await readFact('demo-made')) === null) say('Painting the demo board, at the first start only …');
+    if ((await readFact('demo-made')) !== null) return;
+    say('Painting the demo board, at the first start only …');
     await seedDemo({
       takeInPicture: services.takeInPicture,
       writeAsServer: live.writeAsServer,
@@ -96,6 +97,7 @@ async function makeDemo(services: Services, live: Live): Promise<void> {
       },
       now: new Date(),
     });
+    say('The demo board is there.');
   } catch (thrown) {
     // A stop in the middle of the first start is no failure: the next start begins the demo anew.
     if (!isProblem(thrown) || thrown.code !== 'stopping') logError('demo-failed', thrown);

@@ -25,10 +25,13 @@ export interface DataFolder {
  *
  * @throws Problem 'disk-full' with the megabytes that are free, 'environment-invalid' when it cannot be written.
  */
-export async function prepareDataFolder({ dataFolder, dataFolderName }: DataFolder): Promise<void> {
+export async function prepareDataFolder(
+  { dataFolder, dataFolderName }: DataFolder,
+  leastFreeMegabytes = LEAST_FREE_MEGABYTES,
+): Promise<void> {
   try {
     await mkdir(dataFolder, { recursive: true, mode: 0o700 });
-    await refuseLittleSpace(dataFolder, dataFolderName);
+    await refuseLittleSpace(dataFolder, dataFolderName, leastFreeMegabytes);
     await tryWriting(dataFolder);
   } catch (thrown) {
     throw folderProblem(thrown, dataFolderName);
@@ -45,14 +48,14 @@ export async function dataFolderAnswers(dataFolder: string): Promise<boolean> {
   }
 }
 
-async function refuseLittleSpace(dataFolder: string, name: string): Promise<void> {
+async function refuseLittleSpace(dataFolder: string, name: string, leastMegabytes: number): Promise<void> {
   const { bavail, bsize } = await statfs(dataFolder);
   const freeMegabytes = Math.floor((bavail * bsize) / MEGABYTE);
-  if (freeMegabytes >= LEAST_FREE_MEGABYTES) return;
+  if (freeMegabytes >= leastMegabytes) return;
   throw new Problem(
     'disk-full',
     `The disk that holds the folder ${name} has ${freeMegabytes} MB free and Veilstep needs at least ` +
-      `${LEAST_FREE_MEGABYTES} MB to start safely. Free some space, or set VEILSTEP_DATA to a folder on another disk.`,
+      `${leastMegabytes} MB to start safely. Free some space, or set VEILSTEP_DATA to a folder on another disk.`,
   );
 }
 

@@ -46,8 +46,8 @@ export interface AServer {
 
 export interface AServerSettings {
   /**
-   * An existing data folder, for instance of a server that was killed, or an empty one (which takes some
-   * seconds longer and gets the demo board).
+   * An existing data folder, for instance of a server that was killed, or an empty one, which takes
+   * some seconds longer; its `output()` says "The demo board is there." some time after it opened.
    */
   dataFolder?: string;
   environment?: Record<string, string>;
