@@ -9,7 +9,6 @@ import { words } from '#app/_words/en.ts';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
 import type { InviteRequest } from '#server/core/contract/requests.ts';
 import type {
-  BoardListItem,
   BoardView,
   ErrorBody,
   InviteView,
@@ -69,10 +68,6 @@ const board = (boardId: string) => `/api/boards/${encodeURIComponent(boardId)}`;
 /** Starts a session. @param key Host key, host link's key or an invite's token. */
 export function enter(key: string, name: string): Promise<PersonView & { boardId?: string | null }> {
   return call('/api/enter', withBody('POST', { key, name }));
-}
-
-export function fetchBoards(): Promise<BoardListItem[]> {
-  return call('/api/boards');
 }
 
 export function createBoard(title: string): Promise<{ id: string }> {

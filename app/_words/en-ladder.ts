@@ -20,7 +20,6 @@ export const ladderWords = {
   preview: 'preview while you drag',
   chooseOn: (name: string) => `Find ${name} on the pictures`,
   rows: { light: 'lights', mid: 'middle', dark: 'darks', chroma: 'chroma', warmCool: 'warm–cool' },
-  like: 'no order to speak of',
 
   empty: {
     noPictures:

@@ -24,7 +24,6 @@ export const words = {
   strangeAnswer: (status: number) =>
     `The server answered in a way this page does not understand (status ${status}). Try again in a moment.`,
   skipToBoard: 'Skip to the pictures',
-  skipToContent: 'Skip to the content',
 
   enter: {
     title: 'Enter',
@@ -38,7 +37,6 @@ export const words = {
     noKeyTitle: 'This address needs its link',
     noKey:
       'You get in by a link: the host’s link is printed where the server was started, others come by an invitation. Open the whole link as you got it.',
-    badLinkTitle: 'This link does not open any more',
     badLinkHost:
       'A host link works once. Whoever runs the server can print another with “npm run host-link”.',
     badLinkInvite:
@@ -147,7 +145,6 @@ export const words = {
     choose: 'Choose files',
     camera: 'Take a photo',
     dropHere: 'Let go to post here',
-    dropHint: 'or drop them anywhere on the board',
     kinds:
       'JPEG, PNG, WebP, TIFF, AVIF or HEIC, up to 60 MB each. Place and camera data are removed on arrival.',
     whatIsIt: 'What is it?',
@@ -206,7 +203,6 @@ export const words = {
     here: (name: string, role: string) => `${name}, ${role}, here now`,
     away: (name: string, role: string) => `${name}, ${role}`,
     you: 'you',
-    hereNow: 'here now',
     role: {
       host: 'host',
       owner: 'made the board',

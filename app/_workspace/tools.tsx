@@ -91,34 +91,51 @@ function useRememberedSurround(): [Surround, (surround: Surround) => void] {
   return [surround, choose];
 }
 
-/** The last posted picture of a kind; the first reference, the newest painting. */
-function startingPicture(pictures: PictureView[], kind: PictureView['kind']): string | null {
+/** The first reference; of the paintings one's own newest, else the newest. */
+function startingPicture(pictures: PictureView[], kind: PictureView['kind'], me: string): string | null {
   const those = pictures.filter((picture) => picture.kind === kind);
-  return (kind === 'reference' ? those[0] : those.at(-1))?.id ?? null;
+  if (kind === 'reference') return those[0]?.id ?? null;
+  const own = those.filter(({ painter }) => painter.id === me);
+  return (own.at(-1) ?? those.at(-1))?.id ?? null;
 }
 
-/** The wanted picture while it exists, else the one the board starts with. */
-function shownPicture(wanted: string | null, pictures: PictureView[], kind: PictureView['kind']) {
+/**
+ * Which picture of a kind is on the easel. It stays when others post newer ones; only when it goes itself does
+ * another take its place. A picture just posted may be wished for before the board has it.
+ */
+function useShownPicture(pictures: PictureView[], kind: PictureView['kind'], me: string) {
+  const start = startingPicture(pictures, kind, me);
+  const [wanted, setWanted] = useState(start);
+  useEffect(() => {
+    if (wanted === null && start !== null) setWanted(start);
+  }, [wanted, start]);
   const exists = pictures.some((picture) => picture.kind === kind && picture.id === wanted);
-  return exists ? wanted : startingPicture(pictures, kind);
+  return [exists ? wanted : start, setWanted] as const;
 }
 
-/** @param pictures The board's pictures in the order they were posted; a chosen one that goes is replaced. */
-export function ToolsProvider({ pictures, children }: { pictures: PictureView[]; children: ReactNode }) {
+interface ToolsProviderProps {
+  /** The board's pictures in the order they were posted. */
+  pictures: PictureView[];
+  /** Id of the person at this screen. */
+  me: string;
+  children: ReactNode;
+}
+
+export function ToolsProvider({ pictures, me, children }: ToolsProviderProps) {
   const [tool, setTool] = useState<Tool>('look');
   const [planeId, setPlaneId] = useState<string | null>(null);
   const [markId, setMarkId] = useState<string | null>(null);
-  const [wantedReference, setReferenceId] = useState<string | null>(null);
-  const [wantedPainting, setPaintingId] = useState<string | null>(null);
+  const [referenceId, setReferenceId] = useShownPicture(pictures, 'reference', me);
+  const [paintingId, setPaintingId] = useShownPicture(pictures, 'painting', me);
   const [arrange, setArrange] = useState<Arrange>('beside');
-  const [side, setSide] = useState<'reference' | 'painting'>('painting');
+  const [wantedSide, setSide] = useState<'reference' | 'painting'>('painting');
   const [surround, setSurround] = useRememberedSurround();
   const [squint, setSquint] = useState<Squint>('off');
   const [linesShown, setLinesShown] = useState(true);
   const [marksShown, setMarksShown] = useState(true);
   const [tableShown, setTableShown] = useState(false);
-  const referenceId = shownPicture(wantedReference, pictures, 'reference');
-  const paintingId = shownPicture(wantedPainting, pictures, 'painting');
+  // With one picture only, that one is shown whatever side was wanted.
+  const side = paintingId === null ? 'reference' : referenceId === null ? 'painting' : wantedSide;
 
   const tools = useMemo<Tools>(
     () => ({
@@ -132,7 +149,9 @@ export function ToolsProvider({ pictures, children }: { pictures: PictureView[];
       planeId,
       markId,
       referenceId,
+      setReferenceId,
       paintingId,
+      setPaintingId,
       arrange,
       side,
       surround,

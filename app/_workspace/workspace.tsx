@@ -39,7 +39,7 @@ export function Workspace({ board: first }: { board: BoardView }) {
     }
   }, [first.id]);
   return (
-    <ToolsProvider pictures={board.pictures}>
+    <ToolsProvider pictures={board.pictures} me={board.me.id}>
       <BoardLiveProvider board={board}>
         <PostingOnBoard board={board} refresh={refresh} gone={gone} />
       </BoardLiveProvider>

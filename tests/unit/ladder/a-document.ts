@@ -1,7 +1,6 @@
-/** Measure documents for tests, with figures made up so that the answers can be worked out in the head. */
+/** Planes of measure documents for tests, with figures made up so that the answers can be worked out in the head. */
 import {
   GAP_KEYS,
-  type MeasureDocument,
   type PlaneGap,
   type PlaneMeasures,
   type PlaneResult,
@@ -28,14 +27,4 @@ export function result(
   known: Partial<PlaneGap> | null = null,
 ): PlaneResult {
   return { name, reference, painting, gap: known ? gap(known) : null, recession: null };
-}
-
-export function documentOf(planes: PlaneResult[]): MeasureDocument {
-  return {
-    ...{ version: 1, target: planes[0]?.reference ? 'reference' : 'none' },
-    units: { lightness: 'CIE L*, D65', chroma: 'C*ab', hue: 'degrees' },
-    capture: { grade: null, reasons: [] },
-    air: { reference: null, painting: null },
-    ...{ planes, steps: [], fit: { key: null, span: null }, readings: [], priorities: [], works: null },
-  };
 }
