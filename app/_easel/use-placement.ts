@@ -23,6 +23,15 @@ export interface Placed {
   whole: boolean;
 }
 
+/** The hand rests after this long without another step of zoom. */
+const SETTLE_MS = 140;
+
+interface Settling {
+  /** Width and frame for which the sheet was last laid out. */
+  laid: { width: number; frame: Frame } | null;
+  timer: ReturnType<typeof setTimeout> | undefined;
+}
+
 export function usePlacement(views: ViewStore, frame: Frame): Placed {
   const stage = useRef<HTMLDivElement>(null);
   const sheet = useRef<HTMLDivElement>(null);
@@ -32,16 +41,36 @@ export function usePlacement(views: ViewStore, frame: Frame): Placed {
   const [whole, setWhole] = useState(true);
 
   const placement = useCallback(() => placementOf(views.get(), size.current, frame.size), [views, frame]);
+  const settle = useRef<Settling>({ laid: null, timer: undefined });
+  /** Gives the sheet its true size: what stands on it keeps its own size, lines stay sharp. */
+  const layOut = useCallback(
+    ({ left, top, width, height }: Placement) => {
+      const element = sheet.current;
+      if (!element) return;
+      element.style.transform = `translate(${left}px, ${top}px)`;
+      element.style.width = `${width}px`;
+      element.style.height = `${height}px`;
+      if (bent.current) {
+        bent.current.style.transform = frame.matrix ? cssMatrix(frame.matrix, width, height) : 'none';
+      }
+      settle.current.laid = { width, frame };
+    },
+    [frame],
+  );
   const lay = useCallback(() => {
     const element = sheet.current;
     if (!element || size.current.width === 0) return;
     const { left, top, width, height } = placement();
-    element.style.transform = `translate(${left}px, ${top}px)`;
-    element.style.width = `${width}px`;
-    element.style.height = `${height}px`;
-    if (bent.current) {
-      bent.current.style.transform = frame.matrix ? cssMatrix(frame.matrix, width, height) : 'none';
-    }
+    // While the hand zooms, the sheet is only drawn larger; it is laid out anew once the hand rests.
+    const { laid, timer } = settle.current;
+    const zooming = laid !== null && laid.frame === frame && laid.width !== width;
+    if (zooming) {
+      element.style.transform = `translate(${left}px, ${top}px) scale(${width / laid.width})`;
+      clearTimeout(timer);
+      settle.current.timer = setTimeout(() => layOut(placement()), SETTLE_MS);
+    } else if (laid?.frame === frame && laid.width === width) {
+      element.style.transform = `translate(${left}px, ${top}px)`;
+    } else layOut({ left, top, width, height });
     // The caption stays under the picture, not under the empty part of its window.
     const slack = Math.max(0, size.current.height - top - height);
     const figure = stage.current?.closest('figure');
@@ -50,7 +79,7 @@ export function usePlacement(views: ViewStore, frame: Frame): Placed {
     const needed = Math.max(width, height) * globalThis.devicePixelRatio;
     setCopy((kept) => copyFor(PICTURE_SIZES, Math.max(kept, needed)));
     setWhole(views.get().zoom <= 1);
-  }, [placement, frame, views]);
+  }, [placement, layOut, frame, views]);
 
   useEffect(() => views.subscribe(lay), [views, lay]);
   useLayoutEffect(() => {
@@ -58,12 +87,16 @@ export function usePlacement(views: ViewStore, frame: Frame): Placed {
     if (!element) return;
     const measure = () => {
       size.current = { width: element.clientWidth, height: element.clientHeight };
+      settle.current.laid = null;
       lay();
     };
     measure();
     const watcher = new ResizeObserver(measure);
     watcher.observe(element);
-    return () => watcher.disconnect();
+    return () => {
+      watcher.disconnect();
+      clearTimeout(settle.current.timer);
+    };
   }, [lay]);
 
   const windowSize = useCallback(() => size.current, []);
