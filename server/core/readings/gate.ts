@@ -22,15 +22,17 @@ export interface Trait {
   threshold: number;
   /** Deviation of the painting's figure. */
   sigma: number;
+  /** How far the painting must stand from the target besides, in the same unit; 0 unless told. */
+  apart?: number;
 }
 
 /**
  * What a trait of the painting comes to. The target shows the same: a question. No target: a check. Else a finding,
- * if the painting also stands apart from the target by more than the noise; otherwise null.
+ * if the painting also stands apart from the target by more than `apart` and the noise; otherwise null.
  */
-export function formOf({ painting, target, threshold, sigma }: Trait): ReadingForm | null {
+export function formOf({ painting, target, threshold, sigma, apart = 0 }: Trait): ReadingForm | null {
   if (!shows(painting, threshold, sigma)) return null;
   if (target === null) return 'check';
   if (target > threshold) return 'question';
-  return painting - target > SIGMAS * sigma ? 'finding' : null;
+  return shows(painting - target, apart, sigma) ? 'finding' : null;
 }

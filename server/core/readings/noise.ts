@@ -100,11 +100,16 @@ export class Noise {
     return Math.hypot(this.own(one, key), this.own(two, key));
   }
 
-  /** Deviation of ln(one / two): first-order propagation, figures floored at 2 (L*, C*) or as they are. */
+  /**
+   * Deviation of ln(one / two): first-order propagation, figures floored at 2 (L*, C*) or as they are. A cast is
+   * shared by all planes but adds more to a weak chroma than to a strong one, so for chroma its part comes on top.
+   */
   logRatio(one: NoisyPlane, two: NoisyPlane, key: NoisyKey): number {
     const floor = key === 'detail' || key === 'edge' ? 1e-6 : RATIO_FLOOR;
-    const relative = (plane: NoisyPlane) => this.own(plane, key) / Math.max(floor, plane[key] ?? floor);
-    return Math.hypot(relative(one), relative(two));
+    const figure = (plane: NoisyPlane) => Math.max(floor, plane[key] ?? floor);
+    const relative = (plane: NoisyPlane) => this.own(plane, key) / figure(plane);
+    const cast = key === 'strong' || key === 'chroma' ? this.#shared(this.absoluteAb) : 0;
+    return Math.hypot(relative(one), relative(two), cast * (1 / figure(one) - 1 / figure(two)));
   }
 
   /** Deviation of the dE*ab between two planes of one picture, along the line that joins them. */
@@ -130,6 +135,11 @@ export class Noise {
       );
     };
     return Math.hypot(term('mid', 'L'), term('a', 'a'), term('b', 'b'));
+  }
+
+  /** The part of a deviation that all planes of one picture share. */
+  #shared(sigma: number): number {
+    return sigma * Math.sqrt(1 - RELATION ** 2 / 2);
   }
 
   /** Deviation of the grade, and what turns it into the unit of the figure. */

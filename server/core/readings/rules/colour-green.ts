@@ -26,7 +26,19 @@ interface Green {
   ratio: number;
 }
 
-const isOne = ({ gapDeg, ratio }: Green) => gapDeg < SAME_HUE_DEG && ratio >= KEPT_CHROMA;
+/** @param leewayDeg @param leewayLog by how much one green may seem two in the photograph. */
+const isOne = ({ gapDeg, ratio }: Green, leewayDeg = 0, leewayLog = 0) =>
+  gapDeg < Math.max(SAME_HUE_DEG, leewayDeg) && ratio >= KEPT_CHROMA * Math.exp(-leewayLog);
+
+function sigmasOf(scene: Scene, far: ScenePlane, near: ScenePlane): { hueDeg: number; log: number } {
+  const relative = (plane: ScenePlane) =>
+    scene.noise.own(plane.painting, 'a') /
+    Math.max(LEAST_GREEN, Math.hypot(plane.painting.a ?? 0, plane.painting.b ?? 0));
+  return {
+    hueDeg: (Math.hypot(relative(far), relative(near)) * 180) / Math.PI,
+    log: scene.noise.logRatio(far.painting, near.painting, 'strong'),
+  };
+}
 
 /** Hue gap and chroma ratio of far to near. @returns null when either has no hue. */
 function greensOf(far: Figures | null, near: Figures | null): Green | null {
@@ -48,9 +60,7 @@ function bothGreen({ painting: far }: ScenePlane, { painting: near }: ScenePlane
 function timesLost(scene: Scene, far: ScenePlane, near: ScenePlane, painting: Green, target: Green): number {
   const byHue = target.gapDeg >= OTHER_HUE_DEG ? target.gapDeg - painting.gapDeg : 0;
   const byChroma = target.ratio <= LOST_CHROMA ? Math.log(painting.ratio / Math.max(target.ratio, 0.05)) : 0;
-  const chroma = Math.max(LEAST_GREEN, Math.hypot(far.painting.a ?? 0, far.painting.b ?? 0));
-  const sigmaDeg = ((scene.noise.difference(far.painting, near.painting, 'a') / chroma) * 180) / Math.PI;
-  const sigmaLog = scene.noise.logRatio(far.painting, near.painting, 'strong');
+  const { hueDeg: sigmaDeg, log: sigmaLog } = sigmasOf(scene, far, near);
   const [leastDeg, leastLog] = [OTHER_HUE_DEG - SAME_HUE_DEG, Math.log(KEPT_CHROMA / LOST_CHROMA)];
   return Math.max(
     shows(byHue, leastDeg, sigmaDeg) ? byHue / leastDeg : 0,
@@ -60,7 +70,8 @@ function timesLost(scene: Scene, far: ScenePlane, near: ScenePlane, painting: Gr
 
 function sameGreen(scene: Scene, far: ScenePlane, near: ScenePlane): Finding | null {
   const painting = greensOf(far.painting, near.painting);
-  if (!painting || !bothGreen(far, near) || !isOne(painting)) return null;
+  const sigma = sigmasOf(scene, far, near);
+  if (!painting || !bothGreen(far, near) || !isOne(painting, 2 * sigma.hueDeg, sigma.log)) return null;
   if (!scene.hasTarget) return far.kind === near.kind ? greenFinding(far, near, 'check', 1) : null;
   const target = greensOf(far.target, near.target);
   if (!target) return null;

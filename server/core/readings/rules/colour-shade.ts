@@ -16,7 +16,7 @@ import { hueInWords, placeInWords } from '../words.ts';
 const SPLIT_LOST = 3.6;
 const SPLIT_IN_TARGET = 9.6;
 /** Lights and shadows of a sunlit plane are at least this far apart in the target, L*. */
-const SUNLIT_L = 12;
+const SUNLIT_L = 6;
 const DEAD_SHARE = 0.06;
 const LIVING_CHROMA = 8;
 const DEAD_CHROMA = 3;
@@ -46,8 +46,9 @@ function oneTemperature(scene: Scene, plane: ScenePlane): Finding | null {
   const target = splitOf(lightShade(scene.facts, 'reference', plane.name));
   const painting = splitOf(lightShade(scene.facts, 'painting', plane.name));
   if (!target || !painting || !plane.target || target.L < SUNLIT_L) return null;
-  if (Math.abs(painting.warmCool) >= SPLIT_LOST) return null;
   const sigma = scene.noise.relationAb * warmCoolSlope(plane.painting);
+  // No difference at all may come out two deviations wide.
+  if (Math.abs(painting.warmCool) >= Math.max(SPLIT_LOST, 2 * sigma)) return null;
   const lost = Math.abs(target.warmCool) - Math.abs(painting.warmCool);
   const question = Math.abs(target.warmCool) < SPLIT_LOST;
   if (!question && Math.abs(target.warmCool) < SPLIT_IN_TARGET) return null;
@@ -72,7 +73,7 @@ export const C6: Rule = {
   group: 6,
   family: null,
   inputs: 'warmCool of lights and shadows of each land plane, both pictures',
-  threshold: 'under 3.6 apart where the target has 9.6 or more, in planes with lights 12 L* above shadows',
+  threshold: 'under 3.6 apart where the target has 9.6 or more, in planes with lights 6 L* above shadows',
   noise: 'a relation inside the painting, times the slope of warmCool',
   mutedBy: because('fog', 'against-light', 'night'),
   colour: true,

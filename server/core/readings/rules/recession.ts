@@ -18,6 +18,8 @@ const LARGEST_RATIO = 0.7;
 const RATIO_FLOOR = 2;
 const STRONG_ENOUGH = 15;
 const FALL_TO_AIR = 15;
+/** dE that the painting must be short: style alone (span, chroma) loses up to this on a fall of 15 to 24. */
+const SHORTFALL_TO_AIR = 10;
 /** With no target: how far against the rule a like plane must go, in L* or dE, and as a log ratio. */
 const CHECK_L = 5;
 const CHECK_LOG = Math.log(1.2);
@@ -61,7 +63,13 @@ function fromAchieved(achieved: Achieved, telling: Telling): Finding[] {
   ];
 }
 
-const log = (far: number, near: number) => Math.log(Math.max(far, RATIO_FLOOR) / Math.max(near, RATIO_FLOOR));
+const log = (far: number, near: number, floor: number) =>
+  Math.log(Math.max(far, floor) / Math.max(near, floor));
+
+/** Under two deviations a chroma cannot be told from grey, in either picture. */
+function floorOf(scene: Scene, key: 'spread' | 'strong'): number {
+  return key === 'spread' ? RATIO_FLOOR : Math.max(RATIO_FLOOR, 2 * scene.noise.absoluteAb);
+}
 
 /** Far and nearest planes of one kind, when there is no target. */
 function likePairs(scene: Scene) {
@@ -70,15 +78,16 @@ function likePairs(scene: Scene) {
 
 /** Decay of a figure as a log ratio, against the target or, without one, between like planes. */
 function decays(scene: Scene, key: 'spread' | 'strong', telling: Telling): Finding[] {
+  const floor = floorOf(scene, key);
   const strongEnough = (value: number) => key === 'spread' || value >= STRONG_ENOUGH;
   const withTarget = farAndNear(scene).flatMap(({ far, near }) => {
     const four = fourFigures(far, near, key);
     if (!four || !strongEnough(four.rNear) || !strongEnough(four.pNear)) return [];
-    const target = -log(four.rFar, four.rNear);
+    const target = -log(four.rFar, four.rNear, floor);
     if (target < -Math.log(LARGEST_RATIO)) return [];
     const sigma = scene.noise.logRatio(far.painting, near.painting, key);
     return fromAchieved(
-      { far, near, target, painting: -log(four.pFar, four.pNear), least: 0, sigma },
+      { far, near, target, painting: -log(four.pFar, four.pNear, floor), least: 0, sigma },
       telling,
     );
   });
@@ -86,7 +95,7 @@ function decays(scene: Scene, key: 'spread' | 'strong', telling: Telling): Findi
     const [pFar, pNear] = [far.painting[key], near.painting[key]];
     if (pFar === null || pNear === null || !strongEnough(pNear)) return [];
     const sigma = scene.noise.logRatio(far.painting, near.painting, key);
-    const achieved = { far, near, target: null, painting: -log(pFar, pNear), least: CHECK_LOG, sigma };
+    const achieved = { far, near, target: null, painting: -log(pFar, pNear, floor), least: CHECK_LOG, sigma };
     return fromAchieved(achieved, telling);
   });
   return [...withTarget, ...alike];
@@ -179,7 +188,7 @@ export const C1: Rule = {
   family: 'recession',
   inputs: 'strong (90th percentile of C*) of each far plane and of the nearest',
   threshold:
-    'half or less of the target fall in logs, where the target falls to 0.7 or less and both near values are 15 or more',
+    'half or less of the target fall in logs, where the target falls to 0.7 or less and both near values are 15 or more; values floored at two deviations',
   noise: 'log ratio of two chromas, first order',
   mutedBy: because(...NO_AIR, 'cloud-shadow', 'sun-spot', 'night'),
   colour: true,
@@ -203,7 +212,7 @@ export const C2: Rule = {
   group: 3,
   family: 'recession',
   inputs: 'airDistance of each far plane and of the nearest; air colour of the painting',
-  threshold: 'half or less of the target fall, where the target falls by 15 dE or more',
+  threshold: 'half or less of the target fall (at least 15 dE), and 10 dE short',
   noise: 'difference of two distances to one air colour, first order in L*, a*, b*',
   mutedBy: because(...NO_AIR, 'smoke'),
   colour: true,
@@ -214,7 +223,7 @@ export const C2: Rule = {
     if (!air) return [];
     const sigmaOf = (far: ScenePlane, near: ScenePlane) =>
       scene.noise.airFall(near.painting, far.painting, air);
-    return rises(scene, 'airDistance', -1, FALL_TO_AIR, 0, sigmaOf, {
+    return rises(scene, 'airDistance', -1, FALL_TO_AIR, SHORTFALL_TO_AIR, sigmaOf, {
       part: 'colour',
       direction: 'toward-air',
       sentence: (far) => `The ${far.label} hasn't moved far enough toward the colour of the air.`,

@@ -28,7 +28,7 @@ function turnBack(scene: Scene, far: ScenePlane, near: ScenePlane): Finding | nu
   const drop = dropOf(scene, far, near, 'dark');
   if (!drop) return null;
   const sigma = scene.noise.difference(far.painting, near.painting, 'dark');
-  const form = formOf({ ...drop, threshold: HALF_STEP, sigma });
+  const form = formOf({ ...drop, threshold: HALF_STEP, sigma, apart: HALF_STEP });
   if (!form) return null;
   const sentences: Record<ReadingForm, string> = {
     finding: `Going back, the darks should lighten a little each time; between the ${near.label} and the ${far.label} they turn back.`,
@@ -55,7 +55,7 @@ export const V5: Rule = {
   group: 3,
   family: null,
   inputs: 'dark of neighbours among the land planes',
-  threshold: 'far darks more than 5 L* (half a step) under the near ones, and not so in the target',
+  threshold: 'far darks more than 5 L* (half a step) under the near ones, and as much apart from the target',
   noise: 'difference of two darks inside the painting',
   mutedBy: because(...NO_AIR, 'valley-mist', 'cloud-shadow', 'night'),
   colour: false,
@@ -69,7 +69,7 @@ function beats(scene: Scene, far: ScenePlane, near: ScenePlane): Finding | null 
   if (!drop) return null;
   const sigma = scene.noise.difference(far.painting, near.painting, 'light');
   const trait = { painting: -drop.painting, target: drop.target === null ? null : -drop.target };
-  const form = formOf({ ...trait, threshold: HALF_STEP, sigma });
+  const form = formOf({ ...trait, threshold: HALF_STEP, sigma, apart: HALF_STEP });
   if (!form) return null;
   const sentences: Record<ReadingForm, string> = {
     finding: `The lights on the ${far.label} beat the foreground. Bring them down or warm-grey them slightly.`,
@@ -96,7 +96,7 @@ export const V6: Rule = {
   group: 3,
   family: null,
   inputs: 'light of each far plane (not snow) and of the nearest',
-  threshold: 'far lights more than 5 L* (half a step) above the near ones, and not so in the target',
+  threshold: 'far lights more than 5 L* (half a step) above the near ones, and as much apart from the target',
   noise: 'difference of two lights inside the painting',
   mutedBy: because('shallow', 'snow', 'against-light', 'cloud-shadow', 'sun-spot'),
   colour: false,

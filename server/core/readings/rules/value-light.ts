@@ -17,9 +17,10 @@ function darkSky(scene: Scene, sky: ScenePlane, ground: ScenePlane): Finding | n
   const [rSky, rGround] = [sky.target?.mid ?? null, ground.target?.mid ?? null];
   if (rSky === null || rGround === null) return null;
   const over = { target: rSky - rGround, painting: (sky.painting.mid ?? 0) - (ground.painting.mid ?? 0) };
-  if (over.painting >= SKY_OVER_GROUND) return null;
   const threshold = SKY_OVER_GROUND_IN_TARGET - SKY_OVER_GROUND;
   const sigma = scene.noise.difference(sky.painting, ground.painting, 'mid');
+  // A sky painted level with the ground may come out one deviation above the limit.
+  if (over.painting >= SKY_OVER_GROUND + sigma) return null;
   const question = over.target < SKY_OVER_GROUND;
   if (!question && over.target < SKY_OVER_GROUND_IN_TARGET) return null;
   if (!question && !shows(over.target - over.painting, threshold, sigma)) return null;
@@ -76,7 +77,13 @@ function outshines(scene: Scene, one: ScenePlane, two: ScenePlane): Finding | nu
   if (rUp === null || rLying === null) return null;
   const painting = (upright.painting.mid ?? 0) - (lying.painting.mid ?? 0);
   const sigma = scene.noise.difference(upright.painting, lying.painting, 'mid');
-  const form = formOf({ painting, target: rUp - rLying, threshold: HALF_STEP, sigma });
+  const form = formOf({
+    painting,
+    target: rUp - rLying,
+    threshold: HALF_STEP,
+    sigma,
+    apart: HALF_STEP,
+  });
   if (!form || form === 'check') return null;
   const sentences: Record<Exclude<ReadingForm, 'check'>, string> = {
     finding: `Uprights usually sit darker than ${lying.tilt} ground; here the ${upright.label} outshines the ${lying.label}.`,
@@ -102,7 +109,7 @@ export const V11: Rule = {
   group: 4,
   family: null,
   inputs: 'mid of neighbours, one tagged upright, the other flat or slanted',
-  threshold: 'upright more than 5 L* (half a step) above the lying plane, and not so in the target',
+  threshold: 'upright more than 5 L* (half a step) above the lying plane, and as much apart from the target',
   noise: 'difference of two mids inside the painting',
   mutedBy: because('snow', 'against-light', 'low-sun', 'cloud-shadow', 'sun-spot', 'night'),
   colour: false,

@@ -13,6 +13,11 @@ const APART_L = 8;
 const APART_DE = 12;
 const MERGED_L = 4;
 const MERGED_DE = 7;
+/** Losses that count: of value, and of colour where value tells nothing. */
+const LOST_L = 4.5;
+const LOST_DE = 9;
+/** A level inside the noise may come out this many deviations above its limit. */
+const LEEWAY = 2;
 
 interface Apart {
   L: number;
@@ -28,28 +33,33 @@ function apart(one: ScenePlane, two: ScenePlane, which: 'target' | 'painting'): 
   return { L, dE: Math.hypot(L, p.a - q.a, p.b - q.b) };
 }
 
-const isMerged = ({ L, dE }: Apart) => L < MERGED_L && (dE ?? 0) < MERGED_DE;
+/** @param leewayL @param leewayDe by how much merged planes may seem apart in the photograph. */
+const isMerged = ({ L, dE }: Apart, leewayL = 0, leewayDe = 0) =>
+  L < Math.max(MERGED_L, leewayL) && (dE ?? 0) < Math.hypot(MERGED_DE, leewayDe);
 
 /** What was lost between target and painting, by value or else by colour; null inside the noise. */
 function lostOf(scene: Scene, far: ScenePlane, near: ScenePlane, target: Apart, painted: Apart) {
   const lostL = target.L - painted.L;
   const sigmaL = scene.noise.difference(far.painting, near.painting, 'mid');
-  if (target.L >= APART_L && shows(lostL, APART_L - MERGED_L, sigmaL)) {
-    return { difference: lostL, threshold: APART_L - MERGED_L, byValue: true };
+  if (target.L >= APART_L && shows(lostL, LOST_L, sigmaL)) {
+    return { difference: lostL, threshold: LOST_L, byValue: true };
   }
   // At grade C colour is not to be trusted, so only value may tell.
   if (scene.noise.grade === 'C') return null;
   const lostDe = (target.dE ?? 0) - (painted.dE ?? 0);
   const sigmaDe = scene.noise.colourDistance(far.painting, near.painting);
-  if ((target.dE ?? 0) >= APART_DE && shows(lostDe, APART_DE - MERGED_DE, sigmaDe)) {
-    return { difference: lostDe, threshold: APART_DE - MERGED_DE, byValue: false };
+  if ((target.dE ?? 0) >= APART_DE && shows(lostDe, LOST_DE, sigmaDe)) {
+    return { difference: lostDe, threshold: LOST_DE, byValue: false };
   }
   return null;
 }
 
 function merge(scene: Scene, far: ScenePlane, near: ScenePlane): Finding | null {
   const [target, painted] = [apart(far, near, 'target'), apart(far, near, 'painting')];
-  if (!target || !painted || !isMerged(painted)) return null;
+  if (!target || !painted) return null;
+  const leewayL = LEEWAY * scene.noise.difference(far.painting, near.painting, 'mid');
+  const leewayDe = LEEWAY * scene.noise.colourDistance(far.painting, near.painting);
+  if (!isMerged(painted, leewayL, leewayDe)) return null;
   const planes = [far.name, near.name];
   const names = `The ${far.label} and the ${near.label}`;
   if (isMerged(target)) {
@@ -87,7 +97,7 @@ export const V2: Rule = {
   family: null,
   inputs: 'mid, a, b of neighbours, sky included',
   threshold:
-    'target at least 8 L* or 12 dE apart, painting under 4 L* and 7 dE: under half a step reads as one shape',
+    'target at least 8 L* or 12 dE apart, painting under 4 L* and 7 dE (or inside the noise), and 4.5 L* or 9 dE lost: under half a step reads as one shape',
   noise: 'difference of two mids, or of two colours, inside the painting',
   mutedBy: because('fog', 'night'),
   colour: false,

@@ -17,13 +17,15 @@ const SWAP_IN_PAINTING = 4;
 const JUMP_L = 7;
 const JUMP_TIMES = 2.5;
 const JUMP_PLANES = 4;
+/** What a faithful hand departs by, one standard deviation in L* (own estimate). */
+const HAND_L = 1.5;
 
 const mid = (plane: ScenePlane) => ({ r: plane.target?.mid ?? null, p: plane.painting.mid ?? 0 });
 
 /** Residuals of the key-and-span fit over planes whose target is trusted, by plane. */
 export function residuals(scene: Scene): Map<ScenePlane, number> {
   const usable = scene.planes.filter((plane) => plane.target?.mid != null);
-  const trusted = usable.filter((plane) => !plane.unreliable);
+  const trusted = usable.filter((plane) => !plane.unreliable || scene.document.target === 'plan');
   const { key, span } = fitKeyAndSpan(trusted.map((plane) => [plane.target?.mid ?? 0, mid(plane).p]));
   if (key === null || span === null) return new Map();
   return new Map(usable.map((plane) => [plane, mid(plane).p - key - span * (plane.target?.mid ?? 0)]));
@@ -108,27 +110,64 @@ function jump(scene: Scene, plane: ScenePlane, off: number): Finding {
   };
 }
 
+/** One plane against the key and span of all the others. */
+interface Jump {
+  plane: ScenePlane;
+  /** What is painted minus what the others foretell, L*. */
+  off: number;
+  /** Median of what the others depart by, L*. */
+  typical: number;
+  sigma: number;
+}
+
+function jumpOf(scene: Scene, plane: ScenePlane, others: ScenePlane[]): Jump | null {
+  const pairs = others.map((other): [number, number] => [mid(other).r ?? 0, mid(other).p]);
+  const { key, span } = fitKeyAndSpan(pairs);
+  const r = mid(plane).r;
+  if (key === null || span === null || r === null) return null;
+  const mean = pairs.reduce((sum, [x]) => sum + x, 0) / pairs.length;
+  const spread = pairs.reduce((sum, [x]) => sum + (x - mean) ** 2, 0);
+  // A straight line foretells worse the farther it is drawn on.
+  const reach = 1 + 1 / pairs.length + (r - mean) ** 2 / Math.max(spread, 1);
+  return {
+    plane,
+    off: mid(plane).p - key - span * r,
+    typical: median(pairs.map(([x, p]) => Math.abs(p - key - span * x))) ?? 0,
+    sigma: Math.hypot(HAND_L, scene.noise.own(plane.painting, 'mid')) * Math.sqrt(reach),
+  };
+}
+
+/** How far a jump stands out, in its own deviations and in those of the others. */
+const standsOut = ({ off, typical, sigma }: Jump) => Math.abs(off) / Math.hypot(sigma, typical);
+
 export const V3: Rule = {
   id: 'V3',
   name: 'One plane jumps',
   group: 2,
   family: null,
-  inputs: 'mid of every plane, sky included, against the key-and-span fit',
+  inputs: 'mid of every plane, sky included, against the key-and-span fit of all the others',
   threshold:
-    'residual at least 7 L* (three quarters of a step) and 2.5 times the median residual; four planes or more',
-  noise: 'a relation inside the painting, plus the sampling of the plane',
+    'residual at least 7 L* (three quarters of a step) and 2.5 times the median residual of the others; four planes or more',
+  noise:
+    'the plane’s own part with 1.5 L* for the hand, times the reach of the fitted line (variance of a predicted value)',
   mutedBy: because('cloud-shadow', 'sun-spot'),
   colour: false,
   why: 'When all values agree but one, the eye goes to that one: the isolated false value is the worst.',
   source: 'Poore 1903',
   find(scene) {
-    const off = residuals(scene);
-    const typical = median([...off.values()].map(Math.abs)) ?? 0;
-    if (off.size < JUMP_PLANES) return [];
-    return [...off].flatMap(([plane, residual]) => {
-      const sigma = Math.SQRT2 * scene.noise.own(plane.painting, 'mid');
-      const apart = Math.abs(residual) >= JUMP_TIMES * typical;
-      return apart && shows(Math.abs(residual), JUMP_L, sigma) ? [jump(scene, plane, residual)] : [];
-    });
+    const usable = scene.planes.filter((plane) => plane.target?.mid != null);
+    if (usable.length < JUMP_PLANES) return [];
+    const trusted = usable.filter((plane) => !plane.unreliable || scene.document.target === 'plan');
+    const jumps = usable.flatMap(
+      (plane) =>
+        jumpOf(
+          scene,
+          plane,
+          trusted.filter((other) => other !== plane),
+        ) ?? [],
+    );
+    const [most] = jumps.sort((one, two) => standsOut(two) - standsOut(one));
+    if (!most || Math.abs(most.off) < JUMP_TIMES * most.typical) return [];
+    return shows(Math.abs(most.off), JUMP_L, most.sigma) ? [jump(scene, most.plane, most.off)] : [];
   },
 };
