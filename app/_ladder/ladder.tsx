@@ -118,9 +118,10 @@ function Empty({ doing }: { doing: string | null }) {
   const live = useBoardLive();
   const { referenceId, paintingId, setTool } = useTools();
   const { empty } = ladderWords;
+  if (paintingId && !live.ready) return <Coming>{empty.connecting}</Coming>;
   if (!live.ready) return <Said>{empty.connecting}</Said>;
-  if (live.planes.length > 0)
-    return <Said>{paintingId ? (doing ?? empty.measuring) : empty.noPainting}</Said>;
+  if (live.planes.length > 0 && paintingId) return <Coming>{doing ?? empty.measuring}</Coming>;
+  if (live.planes.length > 0) return <Said>{empty.noPainting}</Said>;
   if (!paintingId && !referenceId) return <Said>{empty.noPictures}</Said>;
   if (!live.may.setup) return <Said>{empty.noPlanesLook}</Said>;
   return (
@@ -135,4 +136,13 @@ function Empty({ doing }: { doing: string | null }) {
 
 function Said({ children }: { children: ReactNode }) {
   return <p className={styles.empty}>{children}</p>;
+}
+
+/** What is being done, in the room that the chart will take. */
+function Coming({ children }: { children: ReactNode }) {
+  return (
+    <div className={styles.coming}>
+      <p className={styles.doing}>{children}</p>
+    </div>
+  );
 }
