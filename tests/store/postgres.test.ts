@@ -16,6 +16,7 @@ import { migrationNames } from '#server/store/migration-engine.ts';
 import { closeDatabase, openDatabase } from '#server/store/open-database.ts';
 import { openPostgres } from '#server/store/postgres.ts';
 
+const INSTALLER = 'apt-get';
 const PROGRAMS = programs();
 
 /** Where initdb and pg_ctl lie, or null. */
@@ -23,8 +24,8 @@ function programs(): string | null {
   const found = installed();
   if (found) return found;
   if (process.getuid?.() === 0 && existsSync('/etc/debian_version')) {
-    spawnSync('apt-get', ['update', '-qq'], { stdio: 'ignore' });
-    spawnSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'postgresql'], {
+    spawnSync(INSTALLER, ['update', '-qq'], { stdio: 'ignore' });
+    spawnSync(INSTALLER, ['install', '-y', '-qq', '--no-install-recommends', 'postgresql'], {
       stdio: 'ignore',
       env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
     });
