@@ -15,7 +15,7 @@ const MOST_POINTS = 240;
 const HALF_PROFILE = 0.01;
 const NORMAL_WINDOW = 0.005;
 /** Samples a pixel along the profile. */
-const PER_PIXEL = 4;
+const PER_PIXEL = 2;
 /** Contrast in L* under which an edge is lost: hardness 0. */
 const LOST_CONTRAST = 1;
 
