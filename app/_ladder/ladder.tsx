@@ -6,7 +6,7 @@
  * easel through the tools.
  */
 import type { ReactNode } from 'react';
-import { useBoardLive } from '#app/_live/board-live.tsx';
+import { useBoardLive, useShownPreview } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
 import { words } from '#app/_words/en.ts';
@@ -26,7 +26,8 @@ function useShown(boardId: string) {
   const { paintingId } = useTools();
   const number = paintingId ? live.resultNumber(paintingId) : null;
   const fetched = useMeasures(boardId, paintingId, number, live.planes.length);
-  const preview = live.preview?.pictureId === paintingId ? (live.preview?.document ?? null) : null;
+  const pulled = useShownPreview();
+  const preview = pulled?.pictureId === paintingId ? (pulled?.document ?? null) : null;
   return {
     document: preview ?? fetched.document,
     previewed: preview !== null,

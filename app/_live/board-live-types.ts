@@ -144,7 +144,6 @@ export interface BoardLive {
   resultNumber(pictureId: string): number | null;
   /** What the server is doing about that painting, in words, or null. */
   pendingOf(pictureId: string): string | null;
-  preview: Preview | null;
   /** Name of the other person who drags `what` just now, or null. */
   heldBy(what: string): string | null;
   /** Says to the others that this person drags `what`; null lets go. */

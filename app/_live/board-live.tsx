@@ -29,6 +29,8 @@ interface Inside {
 }
 
 const BoardLiveContext = createContext<Inside | null>(null);
+/** Changes with every step of a drag, so it stands apart: only the ladder draws again. */
+const PreviewContext = createContext<Preview | null>(null);
 
 function useInside(): Inside {
   const inside = useContext(BoardLiveContext);
@@ -52,6 +54,11 @@ export function usePointers(): readonly PointerHere[] {
   const { store } = useInside();
   const present = useSyncExternalStore(store.subscribePresence, store.presentNow, store.presentNow);
   return useMemo(() => pointersHere(present, store.ownClientId()), [present, store]);
+}
+
+/** Measures worked out in this browser while an outline is pulled, or null. */
+export function useShownPreview(): Preview | null {
+  return useContext(PreviewContext);
 }
 
 /** For the part that works the preview out. */
@@ -135,7 +142,7 @@ export function BoardLiveProvider({ board, children }: { board: BoardView; child
   const inside = useMemo<Inside>(() => {
     const live: BoardLive = {
       ...readingsOf(store, readers, board, fixed.documents),
-      ...{ people, preview, may: fixed.may, write: fixed.write },
+      ...{ people, may: fixed.may, write: fixed.write },
       dismissRefusal: (id) => store.dismissRefusal(id),
       heldBy: (what) => heldByOther(store.present, what, store.ownClientId()),
       hold: (what) => store.hold(what),
@@ -145,8 +152,12 @@ export function BoardLiveProvider({ board, children }: { board: BoardView; child
       redo: () => store.history.redo(),
     };
     return { live, store, setPreview };
-  }, [store, readers, board, fixed, people, preview, version, holds]);
-  return <BoardLiveContext value={inside}>{children}</BoardLiveContext>;
+  }, [store, readers, board, fixed, people, version, holds]);
+  return (
+    <BoardLiveContext value={inside}>
+      <PreviewContext value={preview}>{children}</PreviewContext>
+    </BoardLiveContext>
+  );
 }
 
 /** People keep their identity while the same ones are here, whatever their hands do. */

@@ -8,13 +8,13 @@ import type * as Y from 'yjs';
 import type { BoardView } from '#server/core/contract/responses.ts';
 import type { Outline } from '#server/core/contract/setup.ts';
 import type { LivePhoto } from '#server/core/live/layout.ts';
-import { type Mark, readMarks } from '#server/core/live/marks.ts';
 import { readOutlinesOf, readPaintingOutlines } from '#server/core/live/outlines.ts';
 import { readIntention, readPhoto, readResult } from '#server/core/live/painting.ts';
-import { mayChangeMark, type Writer } from '#server/core/live/permission.ts';
+import type { Writer } from '#server/core/live/permission.ts';
 import { readPlanes } from '#server/core/live/planes.ts';
 import { readUnreliable } from '#server/core/live/scene.ts';
 import type { MarkView, PlaneView } from './board-live-types.ts';
+import { MarkReader } from './mark-reader.ts';
 
 /** Works `read` out once per state of a document. */
 export class PerDocument<T> {
@@ -43,6 +43,7 @@ export class PerDocument<T> {
 
 const NO_OUTLINES: ReadonlyMap<string, Outline> = new Map();
 const NO_PHOTO: LivePhoto = {};
+const NO_MARKS: readonly MarkView[] = [];
 
 /** The readers of one board's documents; the answers keep their identity while nothing changed. */
 export class BoardReaders {
@@ -50,8 +51,7 @@ export class BoardReaders {
   readonly #referenceOutlines = new PerDocument((doc, pictureId) => readOutlinesOf(doc, pictureId));
   readonly #paintingOutlines = new PerDocument((doc) => readPaintingOutlines(doc));
   readonly #photo = new PerDocument((doc) => readPhoto(doc));
-  readonly #marks = new PerDocument((doc) => readMarks(doc));
-  #markViews: { marks: Mark[]; board: BoardView; views: MarkView[] } | null = null;
+  readonly #markReaders = new WeakMap<Y.Doc, MarkReader>();
 
   planes(setup: Y.Doc | null): readonly PlaneView[] {
     return setup ? this.#planes.of(setup) : [];
@@ -79,13 +79,10 @@ export class BoardReaders {
   }
 
   marks(doc: Y.Doc | null, board: BoardView): readonly MarkView[] {
-    if (!doc) return [];
-    const marks = this.#marks.of(doc);
-    const kept = this.#markViews;
-    if (kept?.marks === marks && kept.board === board) return kept.views;
-    const views = markViews(marks, board);
-    this.#markViews = { marks, board, views };
-    return views;
+    if (!doc) return NO_MARKS;
+    const reader = this.#markReaders.get(doc) ?? new MarkReader(doc);
+    this.#markReaders.set(doc, reader);
+    return reader.views(board, writerOf(board, null));
   }
 }
 
@@ -101,23 +98,4 @@ function planeViews(setup: Y.Doc): readonly PlaneView[] {
 /** Who this person is to the permissions; `painterId` = whose picture the room is about, null elsewhere. */
 export function writerOf(board: BoardView, painterId: string | null): Writer {
   return { personId: board.me.id, role: board.role, paints: painterId === board.me.id };
-}
-
-/** Marks with their numbers on their picture, their authors' names and whether this person may change them. */
-function markViews(marks: Mark[], board: BoardView): MarkView[] {
-  const names = new Map<string, string>();
-  for (const { painter } of board.pictures) names.set(painter.id, painter.name);
-  for (const person of [...board.members, board.owner, board.me]) names.set(person.id, person.name);
-  const writer = writerOf(board, null);
-  const counts = new Map<string, number>();
-  return marks.map((mark) => {
-    const number = mark.kind === 'reply' ? null : (counts.get(mark.pictureId) ?? 0) + 1;
-    if (number !== null) counts.set(mark.pictureId, number);
-    return {
-      ...mark,
-      number,
-      authorName: names.get(mark.author) ?? '',
-      mine: mayChangeMark(writer, mark.author),
-    };
-  });
 }

@@ -1,30 +1,44 @@
 'use client';
 /** One remark with its answers; chosen, it can be answered, changed and deleted. In the flow: remarks -> [remark]. */
-import { useEffect, useRef, useState } from 'react';
-import { useBoardLive } from '#app/_live/board-live.tsx';
-import type { MarkView } from '#app/_live/board-live-types.ts';
+import { memo, useEffect, useRef, useState } from 'react';
+import type { MarkView, MarkWriters } from '#app/_live/board-live-types.ts';
 import { words } from '#app/_words/en-easel.ts';
 import { dateTime } from '#app/_words/figures.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
 import { Say } from './say.tsx';
 import styles from './talk.module.css';
-import { usePlaceWords } from './use-place-words.ts';
 
-export function Remark({ mark, replies }: { mark: MarkView; replies: readonly MarkView[] }) {
-  const { may, write, board } = useBoardLive();
-  const { markId, setMarkId } = useTools();
-  const show = useShowOnPicture();
-  const placeWords = usePlaceWords();
+export interface RemarkProps {
+  mark: MarkView;
+  replies: readonly MarkView[];
+  /** Which picture and plane, in words. */
+  where: string;
+  chosen: boolean;
+  boardId: string;
+  /** Person id of who looks. */
+  meId: string;
+  mayAnswer: boolean;
+  write: MarkWriters;
+  /** Opens the remark and shows its picture; null closes it. */
+  choose(mark: MarkView | null): void;
+}
+
+/** With hundreds of remarks, only those are drawn again that changed. */
+function sameRemark(one: RemarkProps, two: RemarkProps): boolean {
+  const { replies: before, ...others } = one;
+  const keys = Object.keys(others) as (keyof typeof others)[]; // Object.keys widens the names.
+  return (
+    keys.every((key) => one[key] === two[key]) &&
+    before.length === two.replies.length &&
+    before.every((reply, at) => reply === two.replies[at])
+  );
+}
+
+export const Remark = memo(function Remark(props: RemarkProps) {
+  const { mark, replies, where, chosen, boardId, mayAnswer, write, choose } = props;
   const item = useRef<HTMLLIElement>(null);
-  const chosen = markId === mark.id;
   useEffect(() => {
     if (chosen) item.current?.scrollIntoView({ block: 'nearest' });
   }, [chosen]);
-  const choose = () => {
-    if (chosen) return setMarkId(null);
-    show(mark);
-    setMarkId(mark.id);
-  };
   return (
     <li ref={item} className={styles.remark} data-chosen={chosen || undefined}>
       <button
@@ -33,14 +47,14 @@ export function Remark({ mark, replies }: { mark: MarkView; replies: readonly Ma
         data-line={mark.kind === 'stroke' || undefined}
         aria-expanded={chosen}
         aria-label={words.talk.show(mark.number ?? 0)}
-        onClick={choose}
+        onClick={() => choose(chosen ? null : mark)}
       >
         {mark.number}
       </button>
       <div className={styles.body}>
-        <Said mark={mark} where={placeWords(mark)} open={chosen} />
+        <Said {...props} where={where} open={chosen} />
         {replies.length > 0 && !chosen ? (
-          <button type="button" className={styles.word} onClick={choose}>
+          <button type="button" className={styles.word} onClick={() => choose(mark)}>
             {words.talk.replies(replies.length)}
           </button>
         ) : null}
@@ -49,13 +63,13 @@ export function Remark({ mark, replies }: { mark: MarkView; replies: readonly Ma
             <ul className={styles.replies}>
               {replies.map((reply) => (
                 <li key={reply.id}>
-                  <Said mark={reply} where={null} open />
+                  <Said {...props} mark={reply} where={null} open />
                 </li>
               ))}
             </ul>
-            {may.mark ? (
+            {mayAnswer ? (
               <Say
-                draftKey={`reply/${board.id}/${mark.id}`}
+                draftKey={`reply/${boardId}/${mark.id}`}
                 label={words.talk.replyTo(mark.authorName)}
                 send={(text) => write.addReply(mark, text)}
               />
@@ -65,30 +79,20 @@ export function Remark({ mark, replies }: { mark: MarkView; replies: readonly Ma
       </div>
     </li>
   );
-}
+}, sameRemark);
 
-/** Puts the mark's picture on the easel when it is not there. */
-function useShowOnPicture() {
-  const { board } = useBoardLive();
-  const { setReferenceId, setPaintingId, setSide } = useTools();
-  return ({ pictureId }: MarkView) => {
-    const picture = board.pictures.find(({ id }) => id === pictureId);
-    if (!picture) return;
-    if (picture.kind === 'reference') setReferenceId(pictureId);
-    else setPaintingId(pictureId);
-    setSide(picture.kind);
-  };
+interface SaidProps extends Pick<RemarkProps, 'mark' | 'meId' | 'write' | 'choose'> {
+  where: string | null;
+  open: boolean;
 }
 
 /** The words of one mark with who said them and when; its author may change them. */
-function Said({ mark, where, open }: { mark: MarkView; where: string | null; open: boolean }) {
-  const { write, board } = useBoardLive();
-  const { setMarkId } = useTools();
+function Said({ mark, where, open, meId, write, choose }: SaidProps) {
   const [changing, setChanging] = useState(false);
-  const own = mark.author === board.me.id;
+  const own = mark.author === meId;
   const remove = () => {
     write.deleteMark(mark.id);
-    if (mark.kind !== 'reply') setMarkId(null);
+    if (mark.kind !== 'reply') choose(null);
   };
   return (
     <>

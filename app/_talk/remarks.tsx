@@ -4,7 +4,7 @@
  *
  * In the flow: live marks -> [remarks] -> list; news from others is also said aloud.
  */
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { MarkView } from '#app/_live/board-live-types.ts';
 import { words } from '#app/_words/en-easel.ts';
@@ -15,8 +15,10 @@ import styles from './talk.module.css';
 import { usePlaceWords } from './use-place-words.ts';
 
 export function Remarks() {
-  const { marks, ready } = useBoardLive();
-  const { referenceId, paintingId } = useTools();
+  const { marks, ready, board, may, write } = useBoardLive();
+  const { referenceId, paintingId, markId } = useTools();
+  const placeWords = usePlaceWords();
+  const choose = useChoose();
   const [all, setAll] = useState(false);
   const views = useMemo(() => new Map(marks.map((mark) => [mark.id, mark])), [marks]);
   const threads = useMemo(() => threadsOf([...marks]), [marks]);
@@ -44,11 +46,42 @@ export function Remarks() {
       ) : null}
       <ol className={styles.remarks}>
         {shown.map(({ mark, replies }) =>
-          viewOf(mark).map((view) => <Remark key={view.id} mark={view} replies={replies.flatMap(viewOf)} />),
+          viewOf(mark).map((view) => (
+            <Remark
+              key={view.id}
+              mark={view}
+              replies={replies.flatMap(viewOf)}
+              where={placeWords(view)}
+              chosen={view.id === markId}
+              boardId={board.id}
+              meId={board.me.id}
+              mayAnswer={may.mark}
+              write={write}
+              choose={choose}
+            />
+          )),
         )}
       </ol>
       <Heard />
     </div>
+  );
+}
+
+/** Opens a remark and puts its picture on the easel when it is not there. */
+function useChoose(): (mark: MarkView | null) => void {
+  const { board } = useBoardLive();
+  const { setMarkId, setReferenceId, setPaintingId, setSide } = useTools();
+  const { pictures } = board;
+  return useCallback(
+    (mark) => {
+      setMarkId(mark?.id ?? null);
+      const picture = pictures.find(({ id }) => id === mark?.pictureId);
+      if (!picture) return;
+      if (picture.kind === 'reference') setReferenceId(picture.id);
+      else setPaintingId(picture.id);
+      setSide(picture.kind);
+    },
+    [pictures, setMarkId, setReferenceId, setPaintingId, setSide],
   );
 }
 

@@ -6,7 +6,7 @@ import { BoardReaders, PerDocument } from '#app/_live/read-board.ts';
 import { writersFor } from '#app/_live/writers.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
 import { declareRoots } from '#server/core/live/document.ts';
-import { type Mark, putMark, readMarks } from '#server/core/live/marks.ts';
+import { editMarkText, type Mark, putMark, readMarks } from '#server/core/live/marks.ts';
 import { writeIntention } from '#server/core/live/painting.ts';
 import { addPlane } from '#server/core/live/planes.ts';
 
@@ -52,6 +52,34 @@ describe('marks on the screen', () => {
       ['Ben', false],
       ['Ben', false],
     ]);
+  });
+});
+
+describe('a board with many marks', () => {
+  test('draws again only the mark that changed, and lists them as core does', () => {
+    const doc = room('marks');
+    for (let at = 0; at < 20; at++) putMark(doc, mark(`m${at}`, 100 - at));
+    const readers = new BoardReaders();
+    const before = readers.marks(doc, board);
+    expect(before.map(({ id }) => id)).toEqual(readMarks(doc).map(({ id }) => id));
+    editMarkText(doc, 'm7', 'Other words.');
+    const after = readers.marks(doc, board);
+    expect(after.filter((view, at) => view !== before[at]).map(({ id, text }) => [id, text])).toEqual([
+      ['m7', 'Other words.'],
+    ]);
+    doc.getMap('marks').delete('m19');
+    const fewer = readers.marks(doc, board);
+    expect(fewer).toHaveLength(19);
+    expect(fewer.map(({ number }) => number)).toEqual(Array.from({ length: 19 }, (_, at) => at + 1));
+  });
+
+  test('leaves out what does not parse and takes it in once it does', () => {
+    const doc = room('marks');
+    const readers = new BoardReaders();
+    doc.getMap('marks').set('broken', 'not a mark');
+    expect(readers.marks(doc, board)).toEqual([]);
+    putMark(doc, mark('broken', 1));
+    expect(readers.marks(doc, board).map(({ id }) => id)).toEqual(['broken']);
   });
 });
 
