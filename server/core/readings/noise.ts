@@ -102,14 +102,16 @@ export class Noise {
 
   /**
    * Deviation of ln(one / two): first-order propagation, figures floored at 2 (L*, C*) or as they are. A cast is
-   * shared by all planes but adds more to a weak chroma than to a strong one, so for chroma its part comes on top.
+   * shared by all planes but weighs more on a weak chroma, and strengthens one hue while it weakens its opposite; so for
+   * chroma its part comes on top.
    */
   logRatio(one: NoisyPlane, two: NoisyPlane, key: NoisyKey): number {
     const floor = key === 'detail' || key === 'edge' ? 1e-6 : RATIO_FLOOR;
     const figure = (plane: NoisyPlane) => Math.max(floor, plane[key] ?? floor);
     const relative = (plane: NoisyPlane) => this.own(plane, key) / figure(plane);
-    const cast = key === 'strong' || key === 'chroma' ? this.#shared(this.absoluteAb) : 0;
-    return Math.hypot(relative(one), relative(two), cast * (1 / figure(one) - 1 / figure(two)));
+    const isChroma = key === 'strong' || key === 'chroma';
+    const cast = isChroma ? this.#shared(this.absoluteAb) * castPull(one, figure(one), two, figure(two)) : 0;
+    return Math.hypot(relative(one), relative(two), cast);
   }
 
   /** Deviation of the dE*ab between two planes of one picture, along the line that joins them. */
@@ -158,6 +160,16 @@ export class Noise {
 export function warmCoolSlope(plane: { a: number | null; b: number | null }): number {
   const chroma = Math.max(1, Math.hypot(plane.a ?? 0, plane.b ?? 0));
   return 1.07 * chroma ** 0.07;
+}
+
+/** How much one unit of a cast changes ln(one / two) of chromas: |u1 / C1 - u2 / C2| with unit vectors of hue. */
+function castPull(one: NoisyPlane, first: number, two: NoisyPlane, second: number): number {
+  const unit = ({ a, b }: NoisyPlane) => {
+    const length = Math.max(1e-9, Math.hypot(a ?? 0, b ?? 0));
+    return [(a ?? 0) / length, (b ?? 0) / length] as const;
+  };
+  const [p, q] = [unit(one), unit(two)];
+  return Math.hypot(p[0] / first - q[0] / second, p[1] / first - q[1] / second);
 }
 
 type Point = { mid: number | null; a: number | null; b: number | null };

@@ -14,8 +14,8 @@ const FADES = 0.5;
 const KEPT = 0.8;
 const OVER_MIDDLE = 1.2;
 const ALIKE = 0.18;
-/** How much more the target's edges must vary. */
-const APART = 0.06;
+/** How many times as much the target's edges must vary. */
+const MORE_VARIED = 1.8;
 /** Boundaries needed before one can speak of all edges. */
 const BOUNDARIES = 3;
 const OVER_FOCUS = 1.5;
@@ -110,7 +110,7 @@ function allAlike(scene: Scene): Finding | null {
   const target = variation(scene.land.map((plane) => plane.target?.edge ?? null));
   if (painting === null || painting >= ALIKE || (scene.hasTarget && target === null)) return null;
   const form = target === null ? 'check' : target < ALIKE ? 'question' : 'finding';
-  if (form === 'finding' && !shows((target ?? 0) - painting, APART, scene.noise.share)) return null;
+  if (form === 'finding' && (target ?? 0) < MORE_VARIED * painting) return null;
   const levers: Lever[] =
     form === 'question' ? [] : [{ plane: null, part: 'edge', direction: 'soften', amountL: null }];
   return {
@@ -159,7 +159,7 @@ export const D2: Rule = {
   family: null,
   inputs: 'edge of every boundary; edges inside and outside of the focus',
   threshold:
-    'variation under 0.18 over three or more boundaries and 0.06 under the target’s, or an edge 1.5 times the hardest at the focus',
+    'variation under 0.18 over three or more boundaries where the target varies 1.8 times as much, or an edge 1.5 times the hardest at the focus',
   noise: 'log ratio of two edges (own estimate by grade); noise only widens the variation',
   mutedBy: because('fog', 'night'),
   colour: false,

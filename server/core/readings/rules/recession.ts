@@ -17,9 +17,11 @@ const SHORTFALL_OF_DARKS = 5;
 const LARGEST_RATIO = 0.7;
 const RATIO_FLOOR = 2;
 const STRONG_ENOUGH = 15;
+/** C* that the far plane must have over what the target's ratio asks for: less is not seen as too coloured. */
+const OVER_CHROMA = 6;
 const FALL_TO_AIR = 15;
 /** dE that the painting must be short: style alone (span, chroma) loses up to this on a fall of 15 to 24. */
-const SHORTFALL_TO_AIR = 10;
+const SHORTFALL_TO_AIR = 12;
 /** With no target: how far against the rule a like plane must go, in L* or dE, and as a log ratio. */
 const CHECK_L = 5;
 const CHECK_LOG = Math.log(1.2);
@@ -85,6 +87,7 @@ function decays(scene: Scene, key: 'spread' | 'strong', telling: Telling): Findi
     if (!four || !strongEnough(four.rNear) || !strongEnough(four.pNear)) return [];
     const target = -log(four.rFar, four.rNear, floor);
     if (target < -Math.log(LARGEST_RATIO)) return [];
+    if (key === 'strong' && four.pFar - four.pNear * Math.exp(-target) < OVER_CHROMA) return [];
     const sigma = scene.noise.logRatio(far.painting, near.painting, key);
     return fromAchieved(
       { far, near, target, painting: -log(four.pFar, four.pNear, floor), least: 0, sigma },
@@ -188,7 +191,7 @@ export const C1: Rule = {
   family: 'recession',
   inputs: 'strong (90th percentile of C*) of each far plane and of the nearest',
   threshold:
-    'half or less of the target fall in logs, where the target falls to 0.7 or less and both near values are 15 or more; values floored at two deviations',
+    'half or less of the target fall in logs, where the target falls to 0.7 or less and both near values are 15 or more; values floored at two deviations; 6 C* over what that asks for',
   noise: 'log ratio of two chromas, first order',
   mutedBy: because(...NO_AIR, 'cloud-shadow', 'sun-spot', 'night'),
   colour: true,
@@ -212,7 +215,7 @@ export const C2: Rule = {
   group: 3,
   family: 'recession',
   inputs: 'airDistance of each far plane and of the nearest; air colour of the painting',
-  threshold: 'half or less of the target fall (at least 15 dE), and 10 dE short',
+  threshold: 'half or less of the target fall (at least 15 dE), and 12 dE short',
   noise: 'difference of two distances to one air colour, first order in L*, a*, b*',
   mutedBy: because(...NO_AIR, 'smoke'),
   colour: true,

@@ -19,6 +19,8 @@ const JUMP_TIMES = 2.5;
 const JUMP_PLANES = 4;
 /** What a faithful hand departs by, one standard deviation in L* (own estimate). */
 const HAND_L = 1.5;
+/** The one plane that stands out most of about five is looked at: two deviations of one are 2.6 of these. */
+const PICKED = 1.3;
 
 const mid = (plane: ScenePlane) => ({ r: plane.target?.mid ?? null, p: plane.painting.mid ?? 0 });
 
@@ -149,7 +151,7 @@ export const V3: Rule = {
   threshold:
     'residual at least 7 L* (three quarters of a step) and 2.5 times the median residual of the others; four planes or more',
   noise:
-    'the plane’s own part with 1.5 L* for the hand, times the reach of the fitted line (variance of a predicted value)',
+    'the plane’s own part with 1.5 L* for the hand, times the reach of the fitted line (variance of a predicted value), times 1.3 for the choice among planes',
   mutedBy: because('cloud-shadow', 'sun-spot'),
   colour: false,
   why: 'When all values agree but one, the eye goes to that one: the isolated false value is the worst.',
@@ -168,6 +170,6 @@ export const V3: Rule = {
     );
     const [most] = jumps.sort((one, two) => standsOut(two) - standsOut(one));
     if (!most || Math.abs(most.off) < JUMP_TIMES * most.typical) return [];
-    return shows(Math.abs(most.off), JUMP_L, most.sigma) ? [jump(scene, most.plane, most.off)] : [];
+    return shows(Math.abs(most.off), JUMP_L, PICKED * most.sigma) ? [jump(scene, most.plane, most.off)] : [];
   },
 };
