@@ -53,9 +53,9 @@ export const Remark = memo(function Remark(props: RemarkProps) {
       </button>
       <div className={styles.body}>
         <Said {...props} where={where} open={chosen} />
-        {replies.length > 0 && !chosen ? (
+        {!chosen && (replies.length > 0 || mayAnswer) ? (
           <button type="button" className={styles.word} onClick={() => choose(mark)}>
-            {words.talk.replies(replies.length)}
+            {replies.length > 0 ? words.talk.replies(replies.length) : words.talk.reply}
           </button>
         ) : null}
         {chosen ? (
