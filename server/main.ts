@@ -42,11 +42,11 @@ async function start(): Promise<void> {
   });
   const web = await listen({ port: settings.port, origin: settings.origin, dev, handlers });
 
-  await openStore(settings);
+  // The database is read and compiled while Next loads; neither needs the other.
+  const [pages] = await Promise.all([startPages(web.port), openStore(settings)]);
   address = settings.origin ?? `http://localhost:${web.port}`;
   const parts = await startParts(settings);
   undo.push(() => parts.stop());
-  const pages = await startPages(web.port);
   undo.push(async () => {
     web.refuseNewWork();
     await Promise.all([web.close(GRACE_MS), parts.closeRooms()]);
