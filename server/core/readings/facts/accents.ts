@@ -1,0 +1,85 @@
+/**
+ * Small strong spots of colour, and whether anything in the picture answers them.
+ *
+ * In the flow: Lab grid -> [accents] -> C8. A spot is a connected patch of cells with at least twice the strong of
+ * its plane. Pure. Source: Poore 1903, ch. III (isolation adds weight).
+ */
+import { chromaOf, hueDegOf } from '../../colour/lab.ts';
+import { COLOUR_RANGE, percentiles } from '../../image/percentiles.ts';
+import { cellsByPlane } from '../../measure/plane-cells.ts';
+import type { AccentFacts } from '../picture-facts.ts';
+import { type LabGrid, NO_CELL } from './lab-grid.ts';
+import { middleOf, type Patch, patchesOf } from './patches.ts';
+
+const SMALLEST = 0.0002;
+const LARGEST = 0.01;
+const TIMES_STRONG = 2;
+/** A spot must stand this far above its plane in C*, or it is a grey among greys. */
+const LEAST_OVER = 10;
+const ECHO_DEG = 25;
+const ECHO_AWAY = 0.1;
+/** What answers a spot need only have this share of its chroma. */
+const ECHO_CHROMA = 0.5;
+
+/** 90th percentile of C* of each plane. */
+function strongs(grid: LabGrid, chroma: Float32Array): number[] {
+  return cellsByPlane(grid.labels, grid.names.length).map((cells) => {
+    if (cells.length === 0) return 0;
+    return percentiles(
+      Float32Array.from(cells, (cell) => chroma[cell] as number),
+      [0.9],
+      COLOUR_RANGE,
+    )[0] as number;
+  });
+}
+
+function describe(grid: LabGrid, patch: Patch, planeStrong: number): Omit<AccentFacts, 'echoed'> {
+  let [a, b] = [0, 0];
+  for (const cell of patch.cells) {
+    a += grid.a[cell] as number;
+    b += grid.b[cell] as number;
+  }
+  return {
+    plane: grid.names[patch.value] ?? '',
+    at: middleOf(patch, grid.columns, grid.rows),
+    share: patch.size / grid.L.length,
+    chroma: chromaOf(a, b) / patch.size,
+    hueDeg: hueDegOf(a, b),
+    planeStrong,
+  };
+}
+
+const hueApart = (one: number, two: number) => Math.abs(((one - two + 540) % 360) - 180);
+
+/** Whether a patch of the same family of hue and at least half the chroma lies elsewhere. */
+function isEchoed(grid: LabGrid, accent: Omit<AccentFacts, 'echoed'>, chroma: Float32Array): boolean {
+  const { columns, rows } = grid;
+  const [x0, y0] = accent.at;
+  const side = rows / columns;
+  let cells = 0;
+  for (let cell = 0; cell < chroma.length; cell++) {
+    if ((chroma[cell] as number) < ECHO_CHROMA * accent.chroma) continue;
+    const hue = hueDegOf(grid.a[cell] as number, grid.b[cell] as number);
+    if (hueApart(hue, accent.hueDeg) > ECHO_DEG) continue;
+    const [x, y] = [((cell % columns) + 0.5) / columns, (Math.floor(cell / columns) + 0.5) / rows];
+    if (Math.hypot(x - x0, (y - y0) * side) > ECHO_AWAY) cells++;
+  }
+  return cells >= SMALLEST * chroma.length;
+}
+
+/** Strongest first, ten at most. */
+export function accentFacts(grid: LabGrid): AccentFacts[] {
+  const chroma = Float32Array.from(grid.a, (a, cell) => chromaOf(a, grid.b[cell] as number));
+  const strong = strongs(grid, chroma);
+  const classes = Uint8Array.from(grid.labels, (label, cell) => {
+    const own = strong[label];
+    if (own === undefined) return NO_CELL;
+    return (chroma[cell] as number) >= Math.max(TIMES_STRONG * own, own + LEAST_OVER) ? label : NO_CELL;
+  });
+  return patchesOf(classes, grid.columns, NO_CELL)
+    .filter(({ size }) => size >= SMALLEST * chroma.length && size <= LARGEST * chroma.length)
+    .map((patch) => describe(grid, patch, strong[patch.value] ?? 0))
+    .sort((one, two) => two.chroma - one.chroma)
+    .slice(0, 10)
+    .map((accent) => ({ ...accent, echoed: isEchoed(grid, accent, chroma) }));
+}
