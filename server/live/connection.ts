@@ -38,6 +38,8 @@ export class Connection {
   readonly #room: Room;
   readonly #messages: Budget;
   readonly #bytes: Budget;
+  /** Whether we asked the browser what we lack; it answers once. */
+  #asked = false;
   /** Whether the browser has told what we lacked when it joined. */
   #answered = false;
   #closed = false;
@@ -121,14 +123,22 @@ export class Connection {
     }
   }
 
+  #answer(stateVector: Uint8Array): void {
+    const answer = this.#room.answer(stateVector);
+    if (!this.#bytes.spend(answer.length, performance.now())) {
+      this.close(REFUSALS.tooManyBytes(BYTES_PER_SECOND));
+      return;
+    }
+    this.send(answer);
+    if (!this.#asked) this.#room.ask(this);
+    this.#asked = true;
+  }
+
   #readSync(decoder: decoding.Decoder): void {
     const step = decoding.readVarUint(decoder);
     const body = decoding.readVarUint8Array(decoder);
     if (step === messageYjsSyncStep1) {
-      const answer = this.#room.answer(body);
-      const reached = this.#bytes.spend(answer.length, performance.now());
-      if (reached) this.send(answer);
-      else this.close(REFUSALS.tooManyBytes(BYTES_PER_SECOND));
+      this.#answer(body);
     } else if (step === messageYjsSyncStep2) {
       this.#answered = true;
       this.#room.take(this, body);

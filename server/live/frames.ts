@@ -32,6 +32,14 @@ export function answerFrame(doc: Y.Doc, stateVector: Uint8Array): Uint8Array {
   return frame(MESSAGE_SYNC, (encoder) => sync.writeSyncStep2(encoder, doc, stateVector));
 }
 
+/** The whole document as one stored update, in place of an answer. */
+export function wholeFrame(update: Uint8Array): Uint8Array {
+  return frame(MESSAGE_SYNC, (encoder) => {
+    encoding.writeVarUint(encoder, sync.messageYjsSyncStep2);
+    encoding.writeVarUint8Array(encoder, update);
+  });
+}
+
 /** One person's state as it goes out; `state` null = gone. */
 export interface PresenceEntry {
   clientId: number;

@@ -12,7 +12,7 @@ import { lastUpdateId, readRoom, replaceBySnapshot } from '../store/live-updates
 import { isDiskFull } from '../store/trouble.ts';
 import type { Appends } from './appends.ts';
 import type { Connection } from './connection.ts';
-import { answerFrame, askFrame, epochFrame, updateFrame } from './frames.ts';
+import { answerFrame, askFrame, epochFrame, updateFrame, wholeFrame } from './frames.ts';
 import { Guard } from './guard.ts';
 import { PresenceDesk } from './presence-desk.ts';
 import { REFUSALS } from './sentences.ts';
@@ -32,18 +32,24 @@ interface OnItsWay {
   sender: Connection | null;
 }
 
+/** Building a large document blocks what is still to be sent. */
+const ANSWER_FIRST_MS = 250;
+
 export class Room {
   readonly boardId: string;
   readonly name: RoomName;
   readonly epoch: number;
   readonly connections = new Set<Connection>();
   readonly presence = new PresenceDesk(this.connections);
-  readonly #doc: Y.Doc;
+  /** As loaded, until somebody needs the document: many come only to look. */
+  #history: Uint8Array[];
+  #built: Y.Doc | null = null;
   readonly #guard: Guard;
   readonly #around: RoomSurroundings;
   readonly #onTheWay = new Set<OnItsWay>();
   /** Updates that lie beside the snapshot in the store. */
   #loose: number;
+  #looseBytes: number;
   #held = 0;
   #gone = false;
 
@@ -57,9 +63,9 @@ export class Room {
     this.epoch = history.epoch;
     this.#loose = history.loose;
     this.#around = around;
-    this.#doc = documentFrom(place.name, history.updates);
-    const sizeBytes = history.updates.reduce((total, update) => total + update.length, 0);
-    this.#guard = new Guard(place.name, () => this.#accepted(), sizeBytes);
+    this.#history = history.updates;
+    this.#looseBytes = bytesIn(history.updates.slice(history.updates.length - history.loose));
+    this.#guard = new Guard(place.name, () => this.#accepted(), bytesIn(history.updates));
   }
 
   /** Loads a room from the store. @throws what the store throws. */
@@ -69,6 +75,19 @@ export class Room {
 
   get loose(): number {
     return this.#loose;
+  }
+
+  /** Bytes of the updates that lie beside the snapshot. */
+  get looseBytes(): number {
+    return this.#looseBytes;
+  }
+
+  get #doc(): Y.Doc {
+    if (!this.#built) {
+      this.#built = documentFrom(this.name, this.#history);
+      this.#history = [];
+    }
+    return this.#built;
   }
 
   /** Whether everything accepted is stored and nobody is here or coming. */
@@ -93,7 +112,6 @@ export class Room {
   join(connection: Connection): void {
     this.connections.add(connection);
     connection.send(epochFrame(this.epoch));
-    connection.send(askFrame(this.#doc));
     connection.send(this.presence.stateFor(connection));
   }
 
@@ -103,9 +121,23 @@ export class Room {
     if (this.connections.size === 0) this.#around.emptied(this);
   }
 
-  /** What a browser lacks. @throws Error when the state vector is not one. */
+  /**
+   * What a browser lacks. @throws Error when the state vector is not one.
+   *
+   * Who has nothing gets the stored snapshot as it lies there, without waiting for the document. Only a
+   * snapshot: a log may still hold what was deleted.
+   */
   answer(stateVector: Uint8Array): Uint8Array {
+    const [snapshot] = this.#history;
+    const hasNothing = stateVector.length === 1 && stateVector[0] === 0;
+    if (hasNothing && snapshot && this.#loose === 0 && !this.#built) return wholeFrame(snapshot);
     return answerFrame(this.#doc, stateVector);
+  }
+
+  /** Asks a browser for what the document lacks, once the answer it waits for had time to leave. */
+  ask(connection: Connection): void {
+    if (this.#built || this.#history.length === 0) connection.send(askFrame(this.#doc));
+    else setTimeout(() => this.gone || connection.send(askFrame(this.#doc)), ANSWER_FIRST_MS);
   }
 
   /** Reads from the document as it is stored. */
@@ -144,17 +176,18 @@ export class Room {
   async compact(): Promise<void> {
     if (this.#onTheWay.size > 0) return;
     const snapshot = Y.encodeStateAsUpdate(this.#doc);
-    const loose = this.#loose;
+    const [loose, looseBytes] = [this.#loose, this.#looseBytes];
     const throughId = await lastUpdateId(this.boardId, this.name);
     if (this.#loose !== loose || this.#onTheWay.size > 0) return;
     await replaceBySnapshot(this.boardId, this.name, throughId, snapshot);
     this.#loose -= loose;
+    this.#looseBytes -= looseBytes;
   }
 
   destroy(): void {
     this.#gone = true;
     this.presence.close();
-    this.#doc.destroy();
+    this.#built?.destroy();
   }
 
   #store(item: OnItsWay, stored = () => {}, failed: (thrown: unknown) => void = () => {}): void {
@@ -174,8 +207,9 @@ export class Room {
 
   #passOn(item: OnItsWay): void {
     this.#onTheWay.delete(item);
-    this.#loose++;
     Y.applyUpdate(this.#doc, item.update);
+    this.#loose++;
+    this.#looseBytes += item.update.length;
     const frame = updateFrame(item.update);
     for (const connection of this.connections) if (connection !== item.sender) connection.send(frame);
     if (item.sender) this.#around.changed(this);
@@ -201,4 +235,8 @@ export class Room {
     doc.destroy();
     return bytes;
   }
+}
+
+function bytesIn(updates: Uint8Array[]): number {
+  return updates.reduce((total, update) => total + update.length, 0);
 }

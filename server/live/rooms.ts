@@ -11,6 +11,8 @@ import { Room, type RoomSurroundings } from './room.ts';
 const LINGER_MS = 10_000;
 /** A log of at least this many updates is compacted when its room empties. */
 const COMPACT_FROM = 30;
+/** So is one of fewer but large updates. */
+const COMPACT_FROM_BYTES = 256_000;
 /** A log of this many is compacted although people are there. */
 const COMPACT_BUSY_FROM = 5000;
 
@@ -101,7 +103,7 @@ export class Rooms {
     this.#stopLingering(room);
     if (!room.idle) return;
     try {
-      if (room.loose >= COMPACT_FROM) await room.compact();
+      if (room.loose >= COMPACT_FROM || room.looseBytes >= COMPACT_FROM_BYTES) await room.compact();
     } catch (thrown) {
       this.#failed(thrown);
     }

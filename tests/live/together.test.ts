@@ -85,6 +85,11 @@ describe('people on one board', () => {
     await after.synced;
     await eventually('all are back', () => readMarks(after.doc).length === before.length);
     expect(readMarks(after.doc)).toEqual(before);
+    // Who was given the stored snapshot as it lay there writes on, and is seen.
+    putMark(after.doc, pin('after-restart', cast.peer.id, 99));
+    const witness = join(server.port, cast.viewer, cast.boardId, 'marks');
+    await eventually('the new mark is seen', () => readMarks(witness.doc).length === before.length + 1);
+    witness.leave();
     after.leave();
   });
 
