@@ -33,7 +33,7 @@ function strongs(grid: LabGrid, chroma: Float32Array): number[] {
   });
 }
 
-function describe(grid: LabGrid, patch: Patch, planeStrong: number): Omit<AccentFacts, 'echoed'> {
+function accentOf(grid: LabGrid, patch: Patch, planeStrong: number): Omit<AccentFacts, 'echoed'> {
   let [a, b] = [0, 0];
   for (const cell of patch.cells) {
     a += grid.a[cell] as number;
@@ -78,7 +78,7 @@ export function accentFacts(grid: LabGrid): AccentFacts[] {
   });
   return patchesOf(classes, grid.columns, NO_CELL)
     .filter(({ size }) => size >= SMALLEST * chroma.length && size <= LARGEST * chroma.length)
-    .map((patch) => describe(grid, patch, strong[patch.value] ?? 0))
+    .map((patch) => accentOf(grid, patch, strong[patch.value] ?? 0))
     .sort((one, two) => two.chroma - one.chroma)
     .slice(0, 10)
     .map((accent) => ({ ...accent, echoed: isEchoed(grid, accent, chroma) }));

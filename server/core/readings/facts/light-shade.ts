@@ -15,6 +15,8 @@ const FEWEST_CELLS = 200;
 const SHADOWS = 0.3;
 const LIGHTS = 0.7;
 const DARKEST = 0.1;
+/** Percentiles of many cells are read from bins: this much either way, L*. */
+const BIN = 0.01;
 const DEAD_CHROMA = 3;
 const DEAD_L = 22;
 
@@ -45,13 +47,13 @@ function lightShadeOf(grid: LabGrid, name: string, cells: Int32Array): LightShad
     number,
     number,
   ];
-  const upTo = (limit: number) => cells.filter((cell) => (grid.L[cell] as number) <= limit);
+  const upTo = (limit: number) => cells.filter((cell) => (grid.L[cell] as number) <= limit + BIN);
   const darks = upTo(darkest);
   return {
     name,
     lights: partColour(
       grid,
-      cells.filter((cell) => (grid.L[cell] as number) >= light),
+      cells.filter((cell) => (grid.L[cell] as number) >= light - BIN),
     ),
     shadows: partColour(grid, upTo(shade)),
     deadShare,

@@ -85,6 +85,8 @@ function outshines(scene: Scene, one: ScenePlane, two: ScenePlane): Finding | nu
     apart: HALF_STEP,
   });
   if (!form || form === 'check') return null;
+  // Behind more air an upright is lighter in every photo: nothing to ask.
+  if (form === 'question' && upright.index < lying.index) return null;
   const sentences: Record<Exclude<ReadingForm, 'check'>, string> = {
     finding: `Uprights usually sit darker than ${lying.tilt} ground; here the ${upright.label} outshines the ${lying.label}.`,
     question: `The ${upright.label} outshines the ${lying.label}, in the ${scene.targetWord} too. Does the light explain it?`,
