@@ -32,7 +32,6 @@ export const CLOSE = {
   diskFull: 4507,
   tooMany: 4529,
 } as const;
-export type CloseCode = (typeof CLOSE)[keyof typeof CLOSE];
 
 /** The whole sentence; a close frame's own reason has room for 123 bytes only. */
 export const Refusal = z.object({ code: z.number().int(), message: z.string() });
