@@ -3,12 +3,14 @@
  *
  * Always ends with status 0: a slow machine is no failure. The last line counts the targets that were missed.
  */
+import { setTimeout } from 'node:timers/promises';
 import { liveRows } from './live.ts';
 import { measureRows } from './measure.ts';
 import { pageRows } from './page.ts';
 import type { BenchRow } from './row.ts';
 
 const full = process.argv.includes('--full');
+const PART_LIMIT_MS = (full ? 60 : 10) * 60_000;
 
 const PARTS: readonly { name: string; rows: () => Promise<BenchRow[]> }[] = [
   { name: 'measuring', rows: () => measureRows() },
@@ -41,14 +43,21 @@ function table(rows: readonly BenchRow[]): string {
   return lines.join('\n');
 }
 
-/** A part that breaks gives one row that says so; the others still run. */
+/** A part that breaks, or never ends, gives one row that says so; the others still run. */
 async function rowsOf({ name, rows }: (typeof PARTS)[number]): Promise<BenchRow[]> {
   process.stderr.write(`Measuring: ${name} …\n`);
+  const limit = new AbortController();
+  const late = setTimeout(PART_LIMIT_MS, undefined, { signal: limit.signal, ref: false }).then(() => {
+    throw new Error(`took longer than ${PART_LIMIT_MS / 60_000} minutes`);
+  });
   try {
-    return await rows();
+    return await Promise.race([rows(), late]);
   } catch (thrown) {
     const why = (thrown instanceof Error ? thrown.message : String(thrown)).split('\n')[0] ?? '';
     return [{ name, measured: `not measured: ${why}`, yardstick: '', ratio: '', target: '', met: null }];
+  } finally {
+    late.catch(() => {});
+    limit.abort();
   }
 }
 
