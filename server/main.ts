@@ -52,9 +52,9 @@ async function start(): Promise<void> {
     await Promise.all([web.close(GRACE_MS), parts.closeRooms()]);
   });
   handOver({ ...pages, live: parts.live });
-  await greet(settings, address);
-  // People can enter while it is being painted; that takes a while on a small machine.
+  // Only the first start paints it; whoever opens the first link finds it there.
   await parts.makeDemo();
+  await greet(settings, address);
 }
 
 async function openStore(settings: Environment): Promise<void> {

@@ -6,8 +6,9 @@
  */
 import { uuidv4 } from 'lib0/random';
 import type * as Y from 'yjs';
-import type { Outline } from '#server/core/contract/setup.ts';
+import { Outline } from '#server/core/contract/setup.ts';
 import { edit } from '#server/core/live/document.ts';
+import { outlineKey } from '#server/core/live/layout.ts';
 import { editMarkText, type Mark, putMark, removeMark } from '#server/core/live/marks.ts';
 import { putPaintingOutline, putReferenceOutline, readOutlinesOf } from '#server/core/live/outlines.ts';
 import { setCards, setCorners, setSize, writeIntention } from '#server/core/live/painting.ts';
@@ -22,6 +23,7 @@ import {
   setPlaneTilt,
 } from '#server/core/live/planes.ts';
 import type { BoardWriters, MarkWriters, PaintingWriters, PlaneWriters } from './board-live-types.ts';
+import { mendWhenCrossed } from './crossed-moves.ts';
 
 /** Where the documents are. */
 export interface Documents {
@@ -40,8 +42,13 @@ function planeWriters({ setup, painting, isReference }: Documents): PlaneWriters
   const putOutline = (pictureId: string, planeId: string, outline: Outline | null) => {
     const doc = isReference(pictureId) ? setup() : painting(pictureId);
     if (!doc) return;
+    const stored = doc.getMap('outlines');
+    const key = isReference(pictureId) ? outlineKey(pictureId, planeId) : planeId;
+    const before = Outline.safeParse(stored.get(key));
     if (isReference(pictureId)) putReferenceOutline(doc, pictureId, planeId, outline);
     else putPaintingOutline(doc, planeId, outline);
+    if (!outline || !before.success) return;
+    mendWhenCrossed(stored, key, before.data, (mended) => putOutline(pictureId, planeId, mended));
   };
   return {
     addPlane(plane, index) {

@@ -47,7 +47,7 @@ export interface AServer {
 export interface AServerSettings {
   /**
    * An existing data folder, for instance of a server that was killed, or an empty one, which takes
-   * some seconds longer; its `output()` says "The demo board is there." some time after it opened.
+   * some seconds longer, since the demo board is painted before it opens.
    */
   dataFolder?: string;
   environment?: Record<string, string>;
