@@ -1,52 +1,43 @@
 /**
  * The server's own formulas on small copies of two pictures, quick enough to follow a drag.
  *
- * In the flow: use-preview -> [preview-measuring] -> measures for the ladder. Loaded with the outline tool. IO: fetches
- * two pictures once.
+ * In the flow: preview worker -> [preview-measuring] -> measures for the ladder. Doubt is left out: it needs time
+ * that a drag does not have. Pure.
  */
-import type { PlaneView } from '#app/_live/board-live-types.ts';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
+import { type EncodedRaster, encodedFromRgba } from '#server/core/image/raster.ts';
 import { measurePrepared } from '#server/core/measure/measure-pair.ts';
+import { prepareMeasurable } from '#server/core/measure/prepare.ts';
 import { isProblem } from '#server/core/problem.ts';
-import { WHOLE_PICTURE } from './outline-edit.ts';
 import { type PreviewSource, previewSetup } from './preview-setup.ts';
-import { smallCopy } from './small-copy.ts';
 
-/** The measures of what the source says, or null while its outlines cannot be measured. */
-export type PreviewMeasuring = (source: PreviewSource) => MeasureDocument | null;
+/** A picture's pixels as a canvas gives them: red, green, blue, alpha. */
+export interface CanvasPixels {
+  widthPx: number;
+  heightPx: number;
+  rgba: Uint8ClampedArray;
+}
 
-/** @param referenceId Null when painted from life. @throws Error when a picture cannot be fetched. */
-export async function previewMeasuring(
-  boardId: string,
-  referenceId: string | null,
-  paintingId: string,
-): Promise<PreviewMeasuring> {
-  const [reference, painting] = await Promise.all([
-    referenceId ? smallCopy(boardId, referenceId) : null,
-    smallCopy(boardId, paintingId),
-  ]);
-  const measure: PreviewMeasuring = (source) => {
+/** @param reference Null when painted from life. @returns The measures, or null while an outline cannot be one. */
+export function previewMeasuring(
+  reference: CanvasPixels | null,
+  painting: CanvasPixels,
+): (source: PreviewSource) => MeasureDocument | null {
+  const [there, here] = [
+    reference && prepareMeasurable(plateOf(reference)),
+    prepareMeasurable(plateOf(painting)),
+  ];
+  return (source) => {
     try {
       const setup = previewSetup(source);
-      return setup && measurePrepared(reference, painting, setup);
+      return setup && measurePrepared(there, here, setup, { doubt: false });
     } catch (thrown) {
       if (isProblem(thrown)) return null;
       throw thrown;
     }
   };
-  warmUp(measure, referenceId !== null);
-  return measure;
 }
 
-/** Measures once for nothing: the first run of fresh code takes ten times as long as those in a drag. */
-function warmUp(measure: PreviewMeasuring, hasReference: boolean): void {
-  const plane: PlaneView = { id: 'x', name: 'x', kind: 'land', tilt: null, number: 1, unreliable: null };
-  const everywhere = new Map([[plane.id, WHOLE_PICTURE]]);
-  measure({
-    planes: [plane],
-    onReference: hasReference ? everywhere : null,
-    onPainting: everywhere,
-    photo: {},
-    moving: { kind: 'painting', planeId: plane.id, outline: WHOLE_PICTURE },
-  });
+function plateOf({ widthPx, heightPx, rgba }: CanvasPixels): { raster: EncodedRaster } {
+  return { raster: encodedFromRgba(widthPx, heightPx, rgba) };
 }

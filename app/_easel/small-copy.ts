@@ -1,17 +1,16 @@
 /**
- * A small copy of a picture, ready to be measured in this browser.
+ * The pixels of a small copy of a picture, for measuring in this browser.
  *
- * In the flow: HTTP copy -> canvas -> [small-copy] -> core measuring. IO: fetches one picture, decodes it on a canvas.
+ * In the flow: HTTP copy -> canvas -> [small-copy] -> preview worker. IO: fetches one picture, decodes it on a canvas.
  */
-import { encodedFromRgba } from '#server/core/image/raster.ts';
-import { type Prepared, prepareMeasurable } from '#server/core/measure/prepare.ts';
 import { copyAddress } from './picture-copies.tsx';
+import type { CanvasPixels } from './preview-measuring.ts';
 
 /** Long side, pixels: small enough that two of them are measured within one step of a drag. */
 const LONG_SIDE_PX = 320;
 
 /** @throws Error when the picture cannot be fetched or decoded. */
-export async function smallCopy(boardId: string, pictureId: string): Promise<Prepared> {
+export async function smallCopy(boardId: string, pictureId: string): Promise<CanvasPixels> {
   const image = new Image();
   image.src = copyAddress(boardId, pictureId, 640);
   await image.decode();
@@ -25,5 +24,5 @@ export async function smallCopy(boardId: string, pictureId: string): Promise<Pre
   context.imageSmoothingQuality = 'high';
   context.drawImage(image, 0, 0, width, height);
   const { data } = context.getImageData(0, 0, width, height);
-  return prepareMeasurable({ raster: encodedFromRgba(width, height, data) });
+  return { widthPx: width, heightPx: height, rgba: data };
 }
