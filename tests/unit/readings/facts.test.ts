@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { accentFacts } from '#server/core/readings/facts/accents.ts';
+import { captureFactsOf } from '#server/core/readings/facts/capture-facts.ts';
 import type { LabGrid } from '#server/core/readings/facts/lab-grid.ts';
 import { lightShadeFacts } from '#server/core/readings/facts/light-shade.ts';
 import { patchesOf } from '#server/core/readings/facts/patches.ts';
@@ -133,5 +134,33 @@ describe('patches', () => {
   test('a row does not run on into the next', () => {
     const patches = patchesOf(Uint8Array.from([0, 1, 1, 0]), 2, 0);
     expect(patches).toHaveLength(2);
+  });
+});
+
+describe('capture facts', () => {
+  const lost = { glare: [0, 0.04, 0.01], clippedSky: null, clippedDarks: 0 };
+
+  test('the plane with most glare is named, and an unknown photo says nothing', () => {
+    const facts = captureFactsOf(null, lost, ['sky', 'ridge', 'field'], null);
+    expect(facts.glare).toEqual({ plane: 'ridge', share: 0.04 });
+    expect(facts.neutral).toBeNull();
+    expect(facts.shortSidePx).toBeNull();
+  });
+
+  test('a photo without a card has no neutral', () => {
+    const photo = {
+      cards: 0,
+      unevenness: null,
+      cardsApart: null,
+      crookedDeg: 2,
+      sideRatioError: null,
+      shortSidePx: 1500,
+      soft: false,
+      wet: null,
+    };
+    const facts = captureFactsOf(photo, { ...lost, glare: [0, 0, 0] }, ['sky', 'ridge', 'field'], false);
+    expect(facts.neutral).toBe(false);
+    expect(facts.glare).toBeNull();
+    expect(facts.crookedDeg).toBe(2);
   });
 });
