@@ -8,11 +8,11 @@ import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
 import { parseSetup } from '../core/contract/parse-setup.ts';
-import type { PhotoCorrection, Setup } from '../core/contract/setup.ts';
+import type { Setup } from '../core/contract/setup.ts';
 import type { MeasurablePlate } from '../core/image/raster.ts';
 import { measurePair } from '../core/measure/measure-pair.ts';
 import { isProblem, Problem } from '../core/problem.ts';
-import { readPlate } from '../imaging/plate.ts';
+import { readPaintingPlate, readPlate } from '../imaging/plate.ts';
 import { measureTable } from './measure-table.ts';
 
 const USAGE = 'Usage: npm run -s measure -- REFERENCE PAINTING --setup SETUP.json [--json]';
@@ -92,9 +92,12 @@ function namingFile(problem: Problem, name: string): Problem {
 }
 
 /** A file that isn't there is told in words; what is wrong with a picture, `readPlate` tells. */
-async function readPicture(path: string, photo?: PhotoCorrection): Promise<MeasurablePlate> {
+async function readPicture(
+  path: string,
+  read: (path: string) => Promise<MeasurablePlate>,
+): Promise<MeasurablePlate> {
   try {
-    return await readPlate(path, photo);
+    return await read(path);
   } catch (cause) {
     const name = basename(path);
     if (isProblem(cause)) throw namingFile(cause, name);
@@ -112,8 +115,8 @@ async function measure(words: string[]): Promise<string> {
   const { reference, painting, setup: setupPath, json } = readArguments(words);
   const setup = await readSetup(setupPath);
   const document = measurePair({
-    reference: await readPicture(reference),
-    painting: await readPicture(painting, setup.photo),
+    reference: await readPicture(reference, readPlate),
+    painting: await readPicture(painting, (path) => readPaintingPlate(path, setup.photo)),
     setup,
   });
   return json ? JSON.stringify(document) : measureTable(document);

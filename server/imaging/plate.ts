@@ -7,9 +7,10 @@
  */
 import { basename } from 'node:path';
 import sharp from 'sharp';
+import { type PhotoNotes, photographed } from '../core/capture/photographed.ts';
 import type { PhotoCorrection } from '../core/contract/setup.ts';
 import { encodedRaster, type MeasurablePlate, PLATE_LIMIT_PX } from '../core/image/raster.ts';
-import { correctPlate } from '../core/rectify/correct-photo.ts';
+
 import { meanSidesPx } from '../core/rectify/side-ratio.ts';
 import { type ClippedShares, clipOnGrid } from './clip-map.ts';
 import { type DecodedPicture, decodeOwnSamples, decodeSrgb, isProfiled, shrink } from './decode.ts';
@@ -24,25 +25,47 @@ const WORKING_LIMIT_PX = 4096;
 export interface UncorrectedPlate extends MeasurablePlate {
   readonly clipped: Uint8Array;
   readonly shares: ClippedShares;
+  /** Long side of the picture before shrinking. */
+  readonly fullSidePx: number;
 }
 
 /**
- * The plate of a file.
+ * The plate of a reference's file.
  *
  * @param path A JPEG, PNG, WebP, TIFF, AVIF or HEIC file.
- * @param photo Corrections of a painting's photo; leave out for a reference.
- * @throws Problem as `inspect` and `originalOf` do, and for corners or cards that cannot be used.
+ * @throws Problem as `inspect` and `originalOf` do.
  */
-export async function readPlate(path: string, photo?: PhotoCorrection): Promise<MeasurablePlate> {
-  const name = basename(path);
-  const original = await originalOf(path, await inspect(path, name), name);
-  return plateOf(original, photo);
+export async function readPlate(path: string): Promise<MeasurablePlate> {
+  return uncorrectedPlate(await readOriginal(path), PLATE_LIMIT_PX);
 }
 
-/** The plate of a stored original; see `readPlate`. */
-export async function plateOf(original: Original, photo?: PhotoCorrection): Promise<MeasurablePlate> {
-  if (!photo?.corners && !photo?.cards?.length) return uncorrectedPlate(original, PLATE_LIMIT_PX);
-  return correctPlate(await uncorrectedPlate(original, workingSide(photo)), photo);
+/**
+ * The plate of a painting's photo, put right, with what is known about the photograph.
+ *
+ * @throws Problem as `readPlate` does, and for corners or cards that cannot be used.
+ */
+export async function readPaintingPlate(
+  path: string,
+  photo?: PhotoCorrection,
+  noted?: PhotoNotes,
+): Promise<MeasurablePlate> {
+  return paintingPlateOf(await readOriginal(path), photo, noted);
+}
+
+async function readOriginal(path: string): Promise<Original> {
+  const name = basename(path);
+  return originalOf(path, await inspect(path, name), name);
+}
+
+/** The plate of a stored painting's original; see `readPaintingPlate`. */
+export async function paintingPlateOf(
+  original: Original,
+  photo?: PhotoCorrection,
+  noted?: PhotoNotes,
+): Promise<MeasurablePlate> {
+  const corrected = photo?.corners !== undefined || (photo?.cards?.length ?? 0) > 0;
+  const working = await uncorrectedPlate(original, corrected ? workingSide(photo ?? {}) : PLATE_LIMIT_PX);
+  return photographed(working, photo, working.fullSidePx, noted);
 }
 
 /**
@@ -60,7 +83,12 @@ export async function uncorrectedPlate(original: Original, sidePx: number): Prom
   const own = await decodeOwnSamples(original);
   const small = (await isProfiled(original)) ? await decodeSrgb(original, sidePx) : await shrunk(own, sidePx);
   const { map, shares } = clipOnGrid(own, small.width, small.height);
-  return { raster: encodedRaster(small.width, small.height, small.samples), clipped: map, shares };
+  return {
+    raster: encodedRaster(small.width, small.height, small.samples),
+    clipped: map,
+    shares,
+    fullSidePx: Math.max(own.width, own.height),
+  };
 }
 
 /** A plate and its clip map as files, so that measuring later need not read the full-size picture again. */

@@ -79,9 +79,10 @@ async function ready(picture: Picture, reference: Picture | null, setup: Setup) 
     kind: 'measure',
     reference: reference && (await sourceOf(reference)),
     painting: await sourceOf(picture),
+    ofReference: picture.kind === 'reference',
     setup,
   };
-  const parts = [FORMULA_VERSION, reference && essence(reference), essence(picture), setup];
+  const parts = [FORMULA_VERSION, reference && essence(reference), picture.kind, essence(picture), setup];
   return {
     kind: 'ready' as const,
     hash: createHash('sha256').update(JSON.stringify(parts)).digest('hex'),
@@ -104,6 +105,7 @@ async function sourceOf(picture: Picture): Promise<PictureSource> {
     originalHash: picture.originalHash,
     mediaType: mediaTypeOf(picture.originalType),
     orientation: picture.orientation,
+    longSidePx: Math.max(picture.widthPx, picture.heightPx),
     platePath: blobPath(plate.hash),
     clipMapPath: blobPath(clipMap.hash),
   };

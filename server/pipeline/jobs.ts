@@ -16,6 +16,8 @@ export interface PictureSource {
   readonly mediaType: 'image/jpeg' | 'image/png' | 'image/webp';
   /** EXIF orientation 1..8. */
   readonly orientation: number;
+  /** Long side of the original, pixels. */
+  readonly longSidePx: number;
   readonly platePath: string;
   readonly clipMapPath: string;
 }
@@ -31,6 +33,8 @@ export interface MeasureJob {
   readonly kind: 'measure';
   readonly reference: PictureSource | null;
   readonly painting: PictureSource;
+  /** True where `painting` is a reference looked at alone: taken as exact, without a capture grade. */
+  readonly ofReference: boolean;
   /** Outlines of the painting and `focus` in 0..1 of its upright original. */
   readonly setup: Setup;
 }

@@ -4,13 +4,14 @@
  * In the flow: worker → [measure-picture] → runner. IO: reads the stored files.
  */
 import { readFile } from 'node:fs/promises';
+import { photographed } from '../core/capture/photographed.ts';
 import type { PhotoCorrection, Setup } from '../core/contract/setup.ts';
 import { measurePrepared } from '../core/measure/measure-pair.ts';
 import { type Prepared, prepareMeasurable } from '../core/measure/prepare.ts';
 import { checkOutline } from '../core/planes/check-outline.ts';
 import { isProblem, Problem } from '../core/problem.ts';
 import { fractionMapper } from '../core/rectify/fraction-mapper.ts';
-import { plateOf, readPlateFiles } from '../imaging/plate.ts';
+import { paintingPlateOf, readPlateFiles } from '../imaging/plate.ts';
 import type { Measured, MeasureJob, PictureSource } from './jobs.ts';
 import { createPreparedCache } from './prepared-cache.ts';
 
@@ -27,10 +28,11 @@ export async function measurePicture(job: MeasureJob): Promise<Measured> {
   if (planes.length === 0) throw new Problem('outline-invalid', leftOut.join(' '));
   const setup = { ...job.setup, planes };
   const [reference, painting] = await Promise.all([
-    job.reference && prepared(job.reference),
-    prepared(job.painting, setup.photo),
+    job.reference && prepared(job.reference, null),
+    prepared(job.painting, job.ofReference ? null : (setup.photo ?? {})),
   ]);
-  return { document: measurePrepared(reference, painting, onSquared(setup)), leftOut };
+  const options = { exact: job.ofReference };
+  return { document: measurePrepared(reference, painting, onSquared(setup), options), leftOut };
 }
 
 /** Outlines and focus of the painting from its upright original to the squared painting, as measuring wants them. */
@@ -61,16 +63,18 @@ function sound(planes: Setup['planes']): { planes: Setup['planes']; leftOut: str
   return { planes: kept, leftOut };
 }
 
-function prepared(source: PictureSource, photo?: PhotoCorrection): Promise<Prepared> {
-  const key = JSON.stringify([source.originalHash, source.orientation, photo ?? null]);
+/** @param photo corrections of a painting's photo; null for a reference, which is taken as it is. */
+function prepared(source: PictureSource, photo: PhotoCorrection | null): Promise<Prepared> {
+  const key = JSON.stringify([source.originalHash, source.orientation, photo]);
   return cache.get(key, async () => prepareMeasurable(await plate(source, photo)));
 }
 
-async function plate(source: PictureSource, photo: PhotoCorrection | undefined) {
-  if (!photo) {
+async function plate(source: PictureSource, photo: PhotoCorrection | null) {
+  if (!photo?.corners && !photo?.cards?.length) {
     const [colours, clipMap] = await Promise.all([readFile(source.platePath), readFile(source.clipMapPath)]);
-    return readPlateFiles(colours, clipMap);
+    const stored = await readPlateFiles(colours, clipMap);
+    return photo ? photographed(stored, photo, source.longSidePx) : stored;
   }
   const bytes = await readFile(source.originalPath);
-  return plateOf({ bytes, mediaType: source.mediaType, orientation: source.orientation }, photo);
+  return paintingPlateOf({ bytes, mediaType: source.mediaType, orientation: source.orientation }, photo);
 }

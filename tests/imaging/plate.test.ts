@@ -1,7 +1,13 @@
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { CLIP } from '#server/core/image/raster.ts';
-import { plateFiles, readPlate, readPlateFiles, uncorrectedPlate } from '#server/imaging/plate.ts';
+import {
+  plateFiles,
+  readPaintingPlate,
+  readPlate,
+  readPlateFiles,
+  uncorrectedPlate,
+} from '#server/imaging/plate.ts';
 import { viewingCopies } from '#server/imaging/renditions.ts';
 import { aFolder, card, type Folder } from './pictures.ts';
 
@@ -65,7 +71,7 @@ describe('the plate', () => {
       .toBuffer();
     const path = await folder.put('photo.jpg', photo);
     const [left, top, right, bottom] = [2000 / 6000, 1375 / 4000, 4000 / 6000, 2625 / 4000];
-    const { raster } = await readPlate(path, {
+    const { raster } = await readPaintingPlate(path, {
       corners: [
         [left, top],
         [right, top],

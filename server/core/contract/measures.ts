@@ -88,6 +88,8 @@ export interface Step {
   reference: StepFigures | null;
   painting: StepFigures;
   gap: StepFigures | null;
+  /** 90 % intervals of the painting's step and of the step gap, where doubt has been worked out. */
+  doubt?: { painting: Record<string, [number, number]>; gap: Record<string, [number, number]> };
 }
 
 export interface PlaneResult {
@@ -97,6 +99,8 @@ export interface PlaneResult {
   painting: PlaneMeasures;
   gap: PlaneGap | null;
   recession: Recession | null;
+  /** 90 % intervals of the gap and of the recession, where doubt has been worked out. */
+  doubt?: { gap: Record<string, [number, number]>; recession: Record<string, [number, number]> };
 }
 
 export interface Reading {
@@ -109,11 +113,29 @@ export interface Reading {
   muted: string | null;
 }
 
+/** Where glare and clipping lie, as a small picture over the squared painting, row by row. */
+export interface CaptureOverlay {
+  columns: number;
+  rows: number;
+  /** Pairs of value and length: 0 nothing, 1 blown, 2 crushed, 3 glare; lengths add up to columns × rows. */
+  runs: number[];
+}
+
 export interface MeasureDocument {
   version: 1;
   target: 'reference' | 'plan' | 'none';
   units: { lightness: 'CIE L*, D65'; chroma: 'C*ab'; hue: 'degrees' };
-  capture: { grade: 'A' | 'B' | 'C' | null; reasons: string[] };
+  /** Null grade: no painting was photographed. `notes` are whole sentences about what could not be used. */
+  capture: {
+    grade: 'A' | 'B' | 'C' | null;
+    reasons: string[];
+    notes?: string[];
+    /** Glare pixels / pixels of the painting, 0..1. */
+    glareShare?: number;
+    /** 1 − least / most light over the painting before correction; null when nothing tells. */
+    unevenness?: number | null;
+    overlay?: CaptureOverlay | null;
+  };
   air: { reference: LabColour | null; painting: LabColour | null };
   planes: PlaneResult[];
   steps: Step[];

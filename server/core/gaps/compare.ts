@@ -2,15 +2,18 @@
  * Two measured pictures to the document that everything else reads.
  *
  * In the flow: measures of both -> [compare] -> ladder, table, headless output. Capture grade, doubt,
- * readings and priorities are not worked out yet and stand there empty. Pure.
+ * readings and priorities are added by others and stand here empty. Pure.
  */
 import type { MeasureDocument, PlaneMeasures, PlaneResult, Recession, Step } from '../contract/measures.ts';
 import type { Setup, SetupPlane } from '../contract/setup.ts';
-import type { PictureMeasures } from '../measure/measure-planes.ts';
+import type { PictureMeasures as AllMeasures } from '../measure/measure-planes.ts';
 import { fitKeyAndSpan } from './fit.ts';
 import { gapOf, stepGapOf, stepOf } from './gap.ts';
 import { recessionOf } from './recession.ts';
 import { type Figures, figuresOf, figuresOfPlan } from './target.ts';
+
+/** What comparing needs of a measured picture. */
+type PictureMeasures = Pick<AllMeasures, 'planes' | 'air'>;
 
 const UNRELIABLE_NOTE = 'Declared unreliable: it is shown, but the painting is not compared with it.';
 

@@ -5,6 +5,7 @@
  * interleaved: red of (x, y) sits at `(y * widthPx + x) * 3`.
  * Pure: types and conversions, no IO.
  */
+import type { PhotoFacts } from '../capture/photo-facts.ts';
 
 /** 8-bit sRGB (IEC 61966-2-1), three samples a pixel, no alpha. */
 export interface EncodedRaster {
@@ -35,6 +36,10 @@ export interface MeasurablePlate {
    * from the plate itself.
    */
   readonly clipped?: Uint8Array | null;
+  /** 1 where there is glare, a byte a plate pixel; null or left out where there is none or nobody looked. */
+  readonly glare?: Uint8Array | null;
+  /** How a painting was photographed; left out for references. */
+  readonly facts?: PhotoFacts | null;
 }
 
 /** Longest side of a plate, pixels. Plates are never enlarged. */

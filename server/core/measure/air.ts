@@ -6,7 +6,7 @@
  */
 import { rgbFromLab } from '../colour/lab.ts';
 import type { LabColour } from '../contract/setup.ts';
-import { COLOUR_RANGE, LIGHTNESS_RANGE, percentiles, type Range, UNIT_RANGE } from '../image/percentiles.ts';
+import { COLOUR_RANGE, LIGHTNESS_RANGE, percentiles, type Range } from '../image/percentiles.ts';
 import { slidingMinimum } from '../image/sliding-minimum.ts';
 import { valuesOf } from './plane-cells.ts';
 import type { Prepared } from './prepare.ts';
@@ -104,10 +104,10 @@ function placesIn(box: Box, cells: Int32Array, columns: number): Int32Array {
 }
 
 /**
- * Share of air over a plane, 0..1: the median of min(1, darkest I/A within a window).
+ * Share of air at each cell of a plane, 0..1: min(1, darkest I/A within a window). The plane's share is the median.
  * @param cells of the plane, in row order, at least one.
  */
-export function airShareOf(prepared: Prepared, cells: Int32Array, air: LabColour): number {
+export function airSharesOf(prepared: Prepared, cells: Int32Array, air: LabColour): Float32Array {
   const [red, green, blue] = rgbFromLab(air).map((channel) => 1 / Math.max(channel, DARKEST_AIR)) as [
     number,
     number,
@@ -128,5 +128,5 @@ export function airShareOf(prepared: Prepared, cells: Int32Array, air: LabColour
   }
   const radius = Math.floor((WINDOW * longSidePx) / 2 / side);
   const darkest = slidingMinimum(ratios, box.columns, box.rows, radius);
-  return percentiles(valuesOf(darkest, places), [0.5], UNIT_RANGE)[0] as number;
+  return valuesOf(darkest, places);
 }

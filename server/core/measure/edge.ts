@@ -5,7 +5,6 @@
  * the normal; the shortest stretch in which it goes from 10 % to 90 % of the way is the width of the edge.
  * Edge = contrast across / width, the width in % of the picture's width. Pure.
  */
-import { median } from '../image/percentiles.ts';
 import { NO_PLANE } from '../planes/label-map.ts';
 import type { Prepared } from './prepare.ts';
 
@@ -148,22 +147,31 @@ export function riseOf(profile: Float64Array): { contrast: number; width: number
   return { contrast, width: shortest };
 }
 
+/** Whether glare lies on a pixel. */
+function inGlare({ glare, side, columns }: Prepared, pixel: number, widthPx: number): boolean {
+  if (!glare) return false;
+  const row = Math.floor(pixel / widthPx);
+  return glare[Math.floor(row / side) * columns + Math.floor((pixel - row * widthPx) / side)] === 1;
+}
+
 /**
- * Edge hardness of every plane against what lies farther behind it, in L* per % of the picture's width.
- * @returns by label; null where no farther plane touches, or the plate is too small to tell.
+ * Edge hardness at points along every plane's boundary to what lies farther behind it, in L* per % of the
+ * picture's width; points in glare are left out. A plane's edge is their median.
+ * @returns by label; empty where no farther plane touches, or the plate is too small to tell.
  */
-export function edgesOf(prepared: Prepared, labels: Uint8Array, planes: number): (number | null)[] {
+export function edgesOf(prepared: Prepared, labels: Uint8Array, planes: number): number[][] {
   const { pixelLightness, widthPx } = prepared;
-  if (!pixelLightness) return Array.from({ length: planes }, () => null);
+  if (!pixelLightness) return Array.from({ length: planes }, () => []);
   return boundaryPixels(labels, widthPx, planes).map((pixels, near) => {
     const hardness: number[] = [];
     for (const pixel of pixels) {
+      if (inGlare(prepared, pixel, widthPx)) continue;
       const profile = profileAt(prepared, pixelLightness, labels, pixel, near);
       if (!profile) continue;
       const { contrast, width } = riseOf(profile);
       if (contrast < LOST_CONTRAST) hardness.push(0);
       else if (width !== null) hardness.push(contrast / ((width / PER_PIXEL / widthPx) * 100));
     }
-    return median(hardness);
+    return hardness;
   });
 }

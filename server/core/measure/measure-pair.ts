@@ -4,12 +4,37 @@
  * In the flow: two plates + setup -> [measure-pair] -> document. Pure. A caller that measures again after an
  * outline moved keeps the two `Prepared` and calls `measurePrepared`.
  */
+import { hasOneCast } from '../capture/cast.ts';
+import { gradeCapture } from '../capture/grade.ts';
+import { overlayOf } from '../capture/overlay.ts';
 import type { MeasureDocument } from '../contract/measures.ts';
 import type { Setup } from '../contract/setup.ts';
+import { addDoubt } from '../doubt/document-doubt.ts';
 import { comparePictures } from '../gaps/compare.ts';
-import { measurePlanes } from './measure-planes.ts';
+import { measurePlanes, type PictureMeasures } from './measure-planes.ts';
 import type { PairInput } from './pair-input.ts';
 import { type Prepared, prepareMeasurable } from './prepare.ts';
+
+export interface PairOptions {
+  /** False leaves out the doubt, where a moving outline has no time for it. Default true. */
+  readonly doubt?: boolean;
+  /** True where the "painting" is a reference looked at alone: taken as exact, without a grade. Default false. */
+  readonly exact?: boolean;
+}
+
+function captureOf(document: MeasureDocument, prepared: Prepared, painting: PictureMeasures) {
+  const { facts } = prepared;
+  const seen = { cast: hasOneCast(document.planes), toneMapped: false };
+  const { grade, reasons } = gradeCapture(facts, painting.capture, seen);
+  return {
+    grade,
+    reasons: [...reasons],
+    notes: [...(facts?.notes ?? [])],
+    glareShare: facts?.glareShare ?? 0,
+    unevenness: facts?.unevenness ?? null,
+    overlay: overlayOf(prepared),
+  };
+}
 
 /**
  * Measures again from plates prepared before.
@@ -19,6 +44,7 @@ export function measurePrepared(
   reference: Prepared | null,
   painting: Prepared,
   setup: Setup,
+  { doubt = true, exact = false }: PairOptions = {},
 ): MeasureDocument {
   const onReference = setup.planes.map(({ name, kind, reference: outline }) => ({ name, kind, outline }));
   const onPainting = setup.planes.map((plane) => ({
@@ -26,17 +52,27 @@ export function measurePrepared(
     kind: plane.kind,
     outline: plane.painting ?? plane.reference,
   }));
-  return comparePictures(
-    reference && measurePlanes(reference, onReference, setup.air?.reference ?? null),
-    measurePlanes(painting, onPainting, setup.air?.painting ?? null),
-    setup,
-  );
+  const options = { sampling: doubt };
+  const measured = reference && measurePlanes(reference, onReference, setup.air?.reference ?? null, options);
+  const painted = measurePlanes(painting, onPainting, setup.air?.painting ?? null, options);
+  const compared = comparePictures(measured, painted, setup);
+  const capture = exact ? compared.capture : captureOf(compared, painting, painted);
+  const document = { ...compared, capture };
+  return doubt ? addDoubt(document, measured, painted, capture.grade) : document;
 }
 
 /**
  * Measures a reference and a painting, plane by plane.
  * @throws Problem `outline-invalid`, naming the plane.
  */
-export function measurePair({ reference, painting, setup }: PairInput): MeasureDocument {
-  return measurePrepared(reference && prepareMeasurable(reference), prepareMeasurable(painting), setup);
+export function measurePair(
+  { reference, painting, setup }: PairInput,
+  options?: PairOptions,
+): MeasureDocument {
+  return measurePrepared(
+    reference && prepareMeasurable(reference),
+    prepareMeasurable(painting),
+    setup,
+    options,
+  );
 }

@@ -3,15 +3,17 @@
  *
  * In the flow: prepared plate + outlines -> [measure-planes] -> gaps. Pure.
  */
+import { dropGlare, type PlaneCapture, planeCapture } from '../capture/plane-capture.ts';
 import type { PlaneMeasures } from '../contract/measures.ts';
 import type { FractionPoint, LabColour, PlaneKind } from '../contract/setup.ts';
+import { type Sampling, samplingOf } from '../doubt/bootstrap.ts';
 import { checkOutline } from '../planes/check-outline.ts';
 import { erodeLabels, labelsOfBlocks } from '../planes/erode.ts';
 import { countLabels, drawLabelMap } from '../planes/label-map.ts';
-import { airColour } from './air.ts';
+import { airColour, airSharesOf } from './air.ts';
 import { edgesOf } from './edge.ts';
 import { cellsByPlane } from './plane-cells.ts';
-import { figuresOfPlane } from './plane-figures.ts';
+import { figuresOfPlane, type PlaneInput, tellsAirShare } from './plane-figures.ts';
 import type { Prepared } from './prepare.ts';
 
 /** Rim that is left out around every plane, as a share of the long side. */
@@ -28,6 +30,15 @@ export interface PictureMeasures {
   /** Far to near, as given. */
   readonly planes: PlaneMeasures[];
   readonly air: LabColour | null;
+  /** What glare and clipping take. */
+  readonly capture: PlaneCapture;
+  /** Deviations by the bootstrap, far to near; null for planes not measured, or when not asked for. */
+  readonly sampling: (Sampling | null)[];
+}
+
+export interface MeasureOptions {
+  /** Whether to work out the bootstrap's deviations as well. */
+  readonly sampling?: boolean;
 }
 
 /**
@@ -38,6 +49,7 @@ export function measurePlanes(
   prepared: Prepared,
   planes: readonly PlaneToMeasure[],
   pickedAir: LabColour | null,
+  options: MeasureOptions = {},
 ): PictureMeasures {
   for (const plane of planes) checkOutline(plane.name, plane.outline);
   const { widthPx, heightPx, side, longSidePx } = prepared;
@@ -48,22 +60,32 @@ export function measurePlanes(
   );
   const counts = countLabels(labels, planes.length);
   const eroded = erodeLabels(labels, widthPx, heightPx, RIM * longSidePx);
-  const kept = labelsOfBlocks(eroded, widthPx, heightPx, side);
-  const cells = cellsByPlane(kept, planes.length);
+  const blocks = labelsOfBlocks(eroded, widthPx, heightPx, side);
+  const glare = dropGlare(blocks, prepared.glare, planes.length);
+  const cells = cellsByPlane(blocks, planes.length);
   const isSky = planes.map((plane) => plane.kind === 'sky');
-  const air = pickedAir ?? airColour(prepared, labels, kept, isSky);
+  const air = pickedAir ?? airColour(prepared, labels, blocks, isSky);
   const edges = edgesOf(prepared, labels, planes.length);
+  const inputs = planes.map(({ kind }, label): PlaneInput => {
+    const own = cells[label] as Int32Array;
+    return {
+      prepared,
+      kind,
+      share: (counts[label] as number) / labels.length,
+      cells: own,
+      edges: edges[label] ?? [],
+      air,
+      airShares: air && own.length > 0 && tellsAirShare(kind) ? airSharesOf(prepared, own, air) : null,
+      glare: glare[label] ?? 0,
+    };
+  });
+  const figures = inputs.map(figuresOfPlane);
   return {
     air,
-    planes: planes.map(({ kind }, label) =>
-      figuresOfPlane({
-        prepared,
-        kind,
-        share: (counts[label] as number) / labels.length,
-        cells: cells[label] as Int32Array,
-        edge: edges[label] ?? null,
-        air,
-      }),
+    planes: figures,
+    capture: planeCapture(prepared, cells, isSky, glare),
+    sampling: figures.map(({ mid }, place) =>
+      options.sampling && mid !== null ? samplingOf({ ...(inputs[place] as PlaneInput), place }) : null,
     ),
   };
 }

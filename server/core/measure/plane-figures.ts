@@ -3,14 +3,14 @@
  *
  * In the flow: prepared plate + cells of the plane -> [plane-figures] -> gaps. Pure.
  */
+import { MOST_GLARE } from '../capture/plane-capture.ts';
 import { difference1976 } from '../colour/difference.ts';
 import { luminanceFromLightness } from '../colour/lab.ts';
 import { munsellFromLuminancePercent } from '../colour/munsell-value.ts';
 import { warmCoolKernel } from '../colour/temperature.ts';
 import type { PlaneMeasures } from '../contract/measures.ts';
 import type { LabColour, PlaneKind } from '../contract/setup.ts';
-import { COLOUR_RANGE, LIGHTNESS_RANGE, percentiles } from '../image/percentiles.ts';
-import { airShareOf } from './air.ts';
+import { COLOUR_RANGE, LIGHTNESS_RANGE, median, percentiles, UNIT_RANGE } from '../image/percentiles.ts';
 import { clippingOf } from './clipping.ts';
 import { hueSharesOf, meanHueDeg } from './hue.ts';
 import { valuesOf } from './plane-cells.ts';
@@ -21,6 +21,8 @@ import { swatchesOf } from './swatches.ts';
 export const SMALLEST_SHARE = 0.01;
 /** Spread below which detail is compared with this many L* instead. */
 const SMALLEST_SPREAD = 10;
+/** Share of glare too small to be told. */
+const WORTH_SAYING = 0.001;
 const WITHOUT_AIR_SHARE: readonly PlaneKind[] = ['sky', 'snow', 'built'];
 
 const NOTHING_MEASURED = {
@@ -55,8 +57,18 @@ export interface PlaneInput {
   readonly share: number;
   /** Cells left after the rim is taken off, in row order. */
   readonly cells: Int32Array;
-  readonly edge: number | null;
+  /** Hardness at points along its edge. */
+  readonly edges: readonly number[];
   readonly air: LabColour | null;
+  /** Share of air at each cell; null where it is not told. */
+  readonly airShares: Float32Array | null;
+  /** Share of the plane within its rim that glare covers, 0..1; its cells are left out already. */
+  readonly glare: number;
+}
+
+/** Whether a share of air can be told for this kind of plane. */
+export function tellsAirShare(kind: PlaneKind): boolean {
+  return !WITHOUT_AIR_SHARE.includes(kind);
 }
 
 function chromaOfCells(a: Float32Array, b: Float32Array): Float32Array {
@@ -76,23 +88,22 @@ function detailOf(prepared: Prepared, cells: Int32Array, spread: number): number
   return Math.sqrt(sum / cells.length) / Math.max(spread, SMALLEST_SPREAD);
 }
 
-function airFigures(input: PlaneInput, median: LabColour): Pick<PlaneMeasures, 'airDistance' | 'airShare'> {
-  const { air, kind, prepared, cells } = input;
-  if (!air) return { airDistance: null, airShare: null };
+function airFigures(input: PlaneInput, middle: LabColour): Pick<PlaneMeasures, 'airDistance' | 'airShare'> {
+  const { air, airShares } = input;
   return {
-    airDistance: difference1976(median, air),
-    airShare: WITHOUT_AIR_SHARE.includes(kind) ? null : airShareOf(prepared, cells, air),
+    airDistance: air && difference1976(middle, air),
+    airShare: airShares && (percentiles(airShares, [0.5], UNIT_RANGE)[0] as number),
   };
 }
 
-function colourFigures(a: Float32Array, b: Float32Array, median: LabColour) {
+function colourFigures(a: Float32Array, b: Float32Array, middle: LabColour) {
   const chromas = chromaOfCells(a, b);
   const [chroma, strong] = percentiles(chromas, [0.5, 0.9], COLOUR_RANGE) as [number, number];
   return {
     chroma,
     strong,
     hue: meanHueDeg(a, b),
-    warmCool: warmCoolKernel(median.a, median.b),
+    warmCool: warmCoolKernel(middle.a, middle.b),
     hueShares: hueSharesOf(a, b, chromas),
   };
 }
@@ -100,14 +111,16 @@ function colourFigures(a: Float32Array, b: Float32Array, median: LabColour) {
 const COLOUR_LOST = { chroma: null, strong: null, hue: null, warmCool: null, hueShares: null } as const;
 
 function reasonsFor(input: PlaneInput, figures: { hue: number | null; colourLost: boolean }): string[] {
-  const { prepared, air, kind, edge } = input;
+  const { prepared, air, kind, edges, glare } = input;
   const notes: string[] = [];
+  if (glare >= WORTH_SAYING)
+    notes.push(`Glare covers ${(glare * 100).toFixed(1)} % of this plane and is left out.`);
   if (figures.hue === null && !figures.colourLost) notes.push('Too grey to have a hue.');
   if (!prepared.pixelLightness) {
     notes.push(
       `Detail and edges need ${DETAIL_LIMIT_PX} pixels on the long side; this picture has ${prepared.longSidePx}.`,
     );
-  } else if (edge === null && kind !== 'sky') {
+  } else if (edges.length === 0 && kind !== 'sky') {
     notes.push('No edge: no farther plane lies clearly behind it.');
   }
   if (!air)
@@ -118,21 +131,24 @@ function reasonsFor(input: PlaneInput, figures: { hue: number | null; colourLost
   return notes;
 }
 
-/** Measures one plane; below 1 % of the picture, or when nothing is left inside its rim, it says why not. */
-export function figuresOfPlane(input: PlaneInput): PlaneMeasures {
-  const { prepared, cells, share, edge } = input;
+/** Why nothing of a plane can be measured, or null. */
+function unmeasurable({ share, cells, glare }: PlaneInput): string | null {
   if (share < SMALLEST_SHARE) {
-    return notMeasured(
-      share,
-      `Not measured: it covers ${(share * 100).toFixed(2)} % of the picture; at least 1 % is needed.`,
-    );
+    return `Not measured: it covers ${(share * 100).toFixed(2)} % of the picture; at least 1 % is needed.`;
   }
-  if (cells.length === 0) {
-    return notMeasured(
-      share,
-      'Not measured: it is so narrow that nothing is left inside its rim (0.6 % of the long side).',
-    );
+  if (glare > MOST_GLARE) {
+    return `Not measured: glare covers ${(glare * 100).toFixed(0)} % of it; at most 30 % may be lost. Photograph it again without the gleam.`;
   }
+  return cells.length === 0
+    ? 'Not measured: it is so narrow that nothing is left inside its rim (0.6 % of the long side).'
+    : null;
+}
+
+/** Measures one plane; below 1 % of the picture, under glare, or with nothing left inside its rim, it says why not. */
+export function figuresOfPlane(input: PlaneInput): PlaneMeasures {
+  const { prepared, cells, share } = input;
+  const reason = unmeasurable(input);
+  if (reason) return notMeasured(share, reason);
   const a = valuesOf(prepared.lab.a, cells);
   const b = valuesOf(prepared.lab.b, cells);
   const [dark, mid, light] = percentiles(
@@ -140,13 +156,13 @@ export function figuresOfPlane(input: PlaneInput): PlaneMeasures {
     [0.05, 0.5, 0.95],
     LIGHTNESS_RANGE,
   ) as [number, number, number];
-  const median = {
+  const middle = {
     L: mid,
     a: percentiles(a, [0.5], COLOUR_RANGE)[0] as number,
     b: percentiles(b, [0.5], COLOUR_RANGE)[0] as number,
   };
   const clipping = clippingOf(prepared.clipped, cells);
-  const colour = clipping.colourLost ? COLOUR_LOST : colourFigures(a, b, median);
+  const colour = clipping.colourLost ? COLOUR_LOST : colourFigures(a, b, middle);
   return {
     share,
     dark,
@@ -155,11 +171,11 @@ export function figuresOfPlane(input: PlaneInput): PlaneMeasures {
     spread: light - dark,
     munsellValue: munsellFromLuminancePercent(luminanceFromLightness(mid) * 100),
     ...colour,
-    a: median.a,
-    b: median.b,
+    a: middle.a,
+    b: middle.b,
     detail: detailOf(prepared, cells, light - dark),
-    edge,
-    ...airFigures(input, median),
+    edge: median(input.edges),
+    ...airFigures(input, middle),
     doubt: {},
     notes: [...clipping.notes, ...reasonsFor(input, { hue: colour.hue, colourLost: clipping.colourLost })],
     colours: swatchesOf(prepared, cells, { dark, mid, light }),

@@ -5,6 +5,7 @@
  * `Prepared` and never blurs again. Figures are taken from the cells of the blurred plate: its pixels, or on
  * large plates blocks of 2 × 2, since the blur leaves nothing finer. Pure.
  */
+import type { PhotoFacts } from '../capture/photo-facts.ts';
 import { HALVING_VARIANCE, linearBlocks, meanOfBlocks } from '../image/blocks.ts';
 import { blockVariance, gaussianBlur, sigmaLeft } from '../image/gaussian.ts';
 import { type LabPlanes, labPlanesFromLinear, lightnessOfPixels } from '../image/light-tables.ts';
@@ -35,6 +36,10 @@ export interface Prepared {
   readonly lab: LabPlanes;
   /** Clip value of each cell (`CLIP`). */
   readonly clipped: Uint8Array;
+  /** 1 for each cell that glare reaches; null where there is none. */
+  readonly glare: Uint8Array | null;
+  /** How a painting was photographed; null for a reference, or where nothing is known. */
+  readonly facts: PhotoFacts | null;
   /** L* of every pixel, unblurred; null when the plate is too small for detail. */
   readonly pixelLightness: Float32Array | null;
   /** Mean over each cell of the square of L* minus its blurred surroundings; null when the plate is too small. */
@@ -123,6 +128,20 @@ function clippedCells(plate: MeasurablePlate, side: number): Uint8Array {
   return cells;
 }
 
+/** Cells with at least one pixel of glare. */
+function glareCells(plate: MeasurablePlate, side: number): Uint8Array | null {
+  const { glare } = plate;
+  if (!glare || side === 1) return glare ?? null;
+  const { widthPx, heightPx } = plate.raster;
+  const columns = Math.ceil(widthPx / side);
+  const cells = new Uint8Array(columns * Math.ceil(heightPx / side));
+  for (let y = 0, at = 0; y < heightPx; y++) {
+    const row = ((y / side) | 0) * columns;
+    for (let x = 0; x < widthPx; x++, at++) if (glare[at] === 1) cells[row + ((x / side) | 0)] = 1;
+  }
+  return cells;
+}
+
 /** @param plate corrected and upright; a clip map, when given, has one byte a pixel. */
 export function prepareMeasurable(plate: MeasurablePlate): Prepared {
   const { widthPx, heightPx } = plate.raster;
@@ -142,6 +161,8 @@ export function prepareMeasurable(plate: MeasurablePlate): Prepared {
     linear,
     lab: labPlanesFromLinear(linear),
     clipped: clippedCells(plate, side),
+    glare: glareCells(plate, side),
+    facts: plate.facts ?? null,
     pixelLightness,
     squaredDeviation: pixelLightness && squaredDeviations(pixelLightness, widthPx, heightPx, side),
   };

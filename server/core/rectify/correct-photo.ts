@@ -3,22 +3,16 @@
  *
  * In the flow: decoded photo -> [correct-photo] -> prepare. Everything is averaged in linear light. Pure.
  */
+import { RESPONSES_FROM_RGB, RGB_FROM_RESPONSES } from '../colour/adaptation.ts';
 import { codeOfLinear, LINEAR_OF_CODE } from '../colour/transfer.ts';
 import type { PhotoCorrection } from '../contract/setup.ts';
-import { type Corners, project, squareToCorners } from '../geometry/homography.ts';
-import type { Matrix3 } from '../geometry/matrix3.ts';
+import { project, squareToCorners } from '../geometry/homography.ts';
+import { diagonal3, type Matrix3, multiply3 } from '../geometry/matrix3.ts';
 import { type EncodedRaster, encodedRaster, type MeasurablePlate, PLATE_LIMIT_PX } from '../image/raster.ts';
-import { EVEN_LIGHT, type LightField, lightFromCards } from './card-light.ts';
 import { checkCorners } from './check-corners.ts';
+import { changesNoLight, EVEN_LIGHT, type LightField, readLight } from './light-field.ts';
 import { meanSidesPx, sideRatioOf } from './side-ratio.ts';
-
-/** The whole photo as corners. */
-export const WHOLE_PHOTO: Corners = [
-  [0, 0],
-  [1, 0],
-  [1, 1],
-  [0, 1],
-];
+import { WHOLE_PHOTO } from './whole-photo.ts';
 
 /** What will be done to one photo. */
 export interface CorrectionPlan {
@@ -51,7 +45,10 @@ export function planCorrection(working: EncodedRaster, photo: PhotoCorrection): 
     widthPx: plateWidthPx,
     heightPx: plateHeightPx,
     toPhoto: squareToCorners(corners),
-    light: photo.cards?.length ? lightFromCards(working, photo.cards) : EVEN_LIGHT,
+    light:
+      photo.corners || photo.cards?.length
+        ? readLight(working, photo.cards ?? [], corners, photo.corners !== undefined)
+        : EVEN_LIGHT,
   };
 }
 
@@ -94,56 +91,112 @@ function addSample(raster: EncodedRaster, x: number, y: number, sum: Float64Arra
   }
 }
 
-function gainAt(light: LightField, channel: 0 | 1 | 2, x: number, y: number): number {
-  return Math.exp(light.constant[channel] + x * light.perWidth[channel] + y * light.perHeight[channel]);
+/** From linear light as it was seen to linear light under an even D65, for one place of the photo. */
+function lightMatrix(light: LightField, x: number, y: number): Matrix3 {
+  const gain = ([0, 1, 2] as const).map((response) =>
+    Math.exp(light.constant[response] + x * light.perWidth[response] + y * light.perHeight[response]),
+  ) as [number, number, number]; // three in, three out
+  return multiply3(RGB_FROM_RESPONSES, multiply3(diagonal3(gain), RESPONSES_FROM_RGB));
+}
+
+/** Squares between whose corners the light is taken as even, a side of the plate. */
+const LIGHT_SQUARES = 128;
+
+/** The light of each square of the plate: nine numbers a square, row by row. One square where it is even. */
+function lightOfSquares(plan: CorrectionPlan): { squares: number; matrices: Float64Array } {
+  const { light, toPhoto } = plan;
+  const even = [...light.perWidth, ...light.perHeight].every((slope) => slope === 0);
+  const squares = even ? 1 : LIGHT_SQUARES;
+  const matrices = new Float64Array(squares * squares * 9);
+  for (let square = 0; square < squares * squares; square++) {
+    const [x, y] = project(toPhoto, [
+      ((square % squares) + 0.5) / squares,
+      (Math.floor(square / squares) + 0.5) / squares,
+    ]);
+    matrices.set(lightMatrix(light, x, y).flat(), square * 9);
+  }
+  return { squares, matrices };
+}
+
+/** Means, as they are. */
+function writeMean(sum: Float64Array, parts: number, result: Uint8Array, to: number): void {
+  result[to] = codeOfLinear((sum[0] as number) / parts);
+  result[to + 1] = codeOfLinear((sum[1] as number) / parts);
+  result[to + 2] = codeOfLinear((sum[2] as number) / parts);
+}
+
+/** Means, under the light of one square. @param m nine numbers, row by row. */
+function writeLit(sum: Float64Array, parts: number, m: Float64Array, result: Uint8Array, to: number): void {
+  const red = (sum[0] as number) / parts;
+  const green = (sum[1] as number) / parts;
+  const blue = (sum[2] as number) / parts;
+  for (let channel = 0; channel < 3; channel++) {
+    const at = channel * 3;
+    result[to + channel] = codeOfLinear(
+      (m[at] as number) * red + (m[at + 1] as number) * green + (m[at + 2] as number) * blue,
+    );
+  }
 }
 
 /** Carries a plan out: averages, light, and one rounding. */
 export function applyCorrection(working: EncodedRaster, plan: CorrectionPlan): EncodedRaster {
-  const { widthPx, heightPx, toPhoto, light } = plan;
+  const { widthPx, heightPx, toPhoto } = plan;
   const [[m00, m01, m02], [m10, m11, m12], [m20, m21, m22]] = toPhoto;
   const side = samplesASide(working, plan);
+  const parts = side * side;
+  const untouched = changesNoLight(plan.light);
+  const { squares, matrices } = lightOfSquares(plan);
   const result = new Uint8Array(widthPx * heightPx * 3);
   const sum = new Float64Array(3);
   for (let row = 0, to = 0; row < heightPx; row++) {
+    const squareRow = Math.floor((row * squares) / heightPx) * squares;
     for (let column = 0; column < widthPx; column++, to += 3) {
       sum.fill(0);
-      let [centreX, centreY] = [0, 0];
-      for (let part = 0; part < side * side; part++) {
+      for (let part = 0; part < parts; part++) {
         const u = (column + ((part % side) + 0.5) / side) / widthPx;
         const v = (row + (((part / side) | 0) + 0.5) / side) / heightPx;
         const w = m20 * u + m21 * v + m22;
-        const [x, y] = [(m00 * u + m01 * v + m02) / w, (m10 * u + m11 * v + m12) / w];
-        addSample(working, x * working.widthPx, y * working.heightPx, sum);
-        centreX += x;
-        centreY += y;
+        addSample(
+          working,
+          ((m00 * u + m01 * v + m02) / w) * working.widthPx,
+          ((m10 * u + m11 * v + m12) / w) * working.heightPx,
+          sum,
+        );
       }
-      const parts = side * side;
-      for (const channel of [0, 1, 2] as const) {
-        const gain = light === EVEN_LIGHT ? 1 : gainAt(light, channel, centreX / parts, centreY / parts);
-        result[to + channel] = codeOfLinear(((sum[channel] as number) / parts) * gain);
-      }
+      const square = squareRow + (((column * squares) / widthPx) | 0);
+      if (untouched) writeMean(sum, parts, result, to);
+      else writeLit(sum, parts, matrices.subarray(square * 9, square * 9 + 9), result, to);
     }
   }
   return encodedRaster(widthPx, heightPx, result);
 }
 
-/** The clip map of the working photo, carried to the plate pixel by pixel. */
-function carryClipMap(clipped: Uint8Array, working: EncodedRaster, plan: CorrectionPlan): Uint8Array {
+/** One byte of each photo pixel, carried to the plate pixel whose middle falls on it. */
+export function carryBytes(
+  valueAt: (pixel: number) => number,
+  working: EncodedRaster,
+  plan: CorrectionPlan,
+): Uint8Array {
   const { widthPx, heightPx, toPhoto } = plan;
+  const [[m00, m01, m02], [m10, m11, m12], [m20, m21, m22]] = toPhoto;
   const result = new Uint8Array(widthPx * heightPx);
   for (let row = 0, to = 0; row < heightPx; row++) {
+    const v = (row + 0.5) / heightPx;
     for (let column = 0; column < widthPx; column++, to++) {
-      const [x, y] = project(toPhoto, [(column + 0.5) / widthPx, (row + 0.5) / heightPx]);
-      const px = Math.min(working.widthPx - 1, Math.max(0, Math.floor(x * working.widthPx)));
-      const py = Math.min(working.heightPx - 1, Math.max(0, Math.floor(y * working.heightPx)));
-      result[to] = clipped[py * working.widthPx + px] as number;
+      const u = (column + 0.5) / widthPx;
+      const w = m20 * u + m21 * v + m22;
+      const x = Math.floor(((m00 * u + m01 * v + m02) / w) * working.widthPx);
+      const y = Math.floor(((m10 * u + m11 * v + m12) / w) * working.heightPx);
+      const px = Math.min(working.widthPx - 1, Math.max(0, x));
+      const py = Math.min(working.heightPx - 1, Math.max(0, y));
+      result[to] = valueAt(py * working.widthPx + px);
     }
   }
   return result;
 }
 
-function changesNothing(working: EncodedRaster, photo: PhotoCorrection | undefined): boolean {
+/** Whether a photo becomes its plate as it is. */
+export function changesNothing(working: EncodedRaster, photo: PhotoCorrection | undefined): boolean {
   const small = Math.max(working.widthPx, working.heightPx) <= PLATE_LIMIT_PX;
   return small && !photo?.corners && !photo?.cards?.length;
 }
@@ -166,6 +219,6 @@ export function correctPlate(working: MeasurablePlate, photo: PhotoCorrection | 
   const plan = planCorrection(raster, photo ?? {});
   return {
     raster: applyCorrection(raster, plan),
-    clipped: clipped ? carryClipMap(clipped, raster, plan) : null,
+    clipped: clipped ? carryBytes((pixel) => clipped[pixel] as number, raster, plan) : null,
   };
 }

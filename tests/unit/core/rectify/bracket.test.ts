@@ -87,7 +87,8 @@ describe('a photographed painting', () => {
     };
     expectSame(
       correctPhoto(
-        photo(() => [0.62, 0.5, 0.31], [[...RIGHT_CARD]]),
+        // A gain on red, green and blue is only nearly what a lamp does; real lamps are in tests/unit/capture.
+        photo(() => [0.58, 0.5, 0.36], [[...RIGHT_CARD]]),
         correction,
       ),
     );

@@ -3,11 +3,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Card, FractionPoint } from '#server/core/contract/setup.ts';
 import type { Corners } from '#server/core/geometry/homography.ts';
-import { encodedRaster } from '#server/core/image/raster.ts';
+import { type EncodedRaster, encodedRaster } from '#server/core/image/raster.ts';
 import { Problem } from '#server/core/problem.ts';
-import { lightFromCards } from '#server/core/rectify/card-light.ts';
 import { checkCorners } from '#server/core/rectify/check-corners.ts';
+import { correctPhoto } from '#server/core/rectify/correct-photo.ts';
 import { fractionMapper } from '#server/core/rectify/fraction-mapper.ts';
+import { changesNoLight, type LightField, readLight } from '#server/core/rectify/light-field.ts';
+import { WHOLE_PHOTO } from '#server/core/rectify/whole-photo.ts';
 
 function refusal(action: () => unknown): string {
   try {
@@ -18,6 +20,9 @@ function refusal(action: () => unknown): string {
   }
   return 'accepted';
 }
+
+const lightFromCards = (raster: EncodedRaster, cards: Card[]): LightField =>
+  readLight(raster, cards, WHOLE_PHOTO, false);
 
 const good: Corners = [
   [0.1, 0.1],
@@ -164,12 +169,27 @@ describe('cards', () => {
   });
 
   it('give a gain that makes them neutral at their luminance', () => {
-    const light = lightFromCards(patch([140, 118, 90]), [card]);
-    // Linear light of the codes by IEC 61966-2-1.
-    [140, 118, 90].forEach((code, at) => {
-      const linear = ((code / 255 + 0.055) / 1.055) ** 2.4;
-      expect(Math.exp(light.constant[at] as number) * linear).toBeCloseTo(0.18, 6);
-    });
-    expect(light.reasons).toEqual([]);
+    const photo = patch([140, 118, 90]);
+    const corrected = correctPhoto(photo, { cards: [card] });
+    // 18 % of white is code 118 (IEC 61966-2-1).
+    expect([...corrected.samples.subarray(0, 3)]).toEqual([118, 118, 118]);
+    expect(lightFromCards(photo, [card])).toMatchObject({ cards: 1, clippedCards: 0, reasons: [] });
+  });
+
+  it('that disagree are left out together, with one sentence', () => {
+    const twice = encodedRaster(
+      60,
+      20,
+      Uint8Array.from({ length: 60 * 20 * 3 }, (_, at) => ((at / 3) % 60 < 30 ? 60 : 200)),
+    );
+    const cards: Card[] = [
+      { box: [0.05, 0.1, 0.45, 0.9], Y: 0.18 },
+      { box: [0.55, 0.1, 0.95, 0.9], Y: 0.18 },
+    ];
+    const light = lightFromCards(twice, cards);
+    expect(light.cards).toBe(0);
+    expect(light.reasons).toHaveLength(1);
+    expect(light.reasons[0]).toContain('Cards 1 and 2 disagree');
+    expect(changesNoLight(light)).toBe(true);
   });
 });
