@@ -7,11 +7,14 @@ import { LINEAR_OF_CODE } from '../colour/transfer.ts';
 import { type Grid, mirrorIndex } from './gaussian.ts';
 import type { EncodedRaster } from './raster.ts';
 
+/** In single precision: the smaller table stays nearer the processor. */
+const LIGHT_OF_CODE = Float32Array.from(LINEAR_OF_CODE);
+
 /** Every pixel in linear light. */
 function linearPixels(raster: EncodedRaster): Float32Array {
   const { samples } = raster;
   const linear = new Float32Array(samples.length);
-  for (let at = 0; at < linear.length; at++) linear[at] = LINEAR_OF_CODE[samples[at] as number] as number;
+  for (let at = 0; at < linear.length; at++) linear[at] = LIGHT_OF_CODE[samples[at] as number] as number;
   return linear;
 }
 
@@ -23,7 +26,7 @@ function decodeRow(raster: EncodedRaster, y: number, line: Float32Array): void {
   const { widthPx, samples } = raster;
   const start = y * widthPx * 3;
   const length = widthPx * 3;
-  for (let at = 0; at < length; at++) line[at + 3] = LINEAR_OF_CODE[samples[start + at] as number] as number;
+  for (let at = 0; at < length; at++) line[at + 3] = LIGHT_OF_CODE[samples[start + at] as number] as number;
   line.copyWithin(0, 3, 6);
   line.copyWithin(length + 3, length, length + 3);
   line.copyWithin(length + 6, Math.max(3, length - 3), Math.max(6, length));

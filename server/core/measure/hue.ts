@@ -27,16 +27,30 @@ const [COS_215, SIN_215] = boundary(215);
 const [COS_295, SIN_295] = boundary(295);
 const [COS_340, SIN_340] = boundary(340);
 
+const FAMILIES = [
+  'red',
+  'orange',
+  'yellow',
+  'green',
+  'blue',
+  'violet',
+] as const satisfies readonly HueFamily[];
+
+/** Place in `FAMILIES`: counting by number is several times quicker than by name. */
+function familyIndex(a: number, b: number): number {
+  if (b >= 0) {
+    if (COS_42 * b < SIN_42 * a) return 0;
+    if (COS_76 * b < SIN_76 * a) return 1;
+    return COS_105 * b < SIN_105 * a ? 2 : 3;
+  }
+  if (COS_215 * b < SIN_215 * a) return 3;
+  if (COS_295 * b < SIN_295 * a) return 4;
+  return COS_340 * b < SIN_340 * a ? 5 : 0;
+}
+
 /** Family of a colour that is not neutral. */
 export function hueFamilyOf(a: number, b: number): HueFamily {
-  if (b >= 0) {
-    if (COS_42 * b < SIN_42 * a) return 'red';
-    if (COS_76 * b < SIN_76 * a) return 'orange';
-    return COS_105 * b < SIN_105 * a ? 'yellow' : 'green';
-  }
-  if (COS_215 * b < SIN_215 * a) return 'green';
-  if (COS_295 * b < SIN_295 * a) return 'blue';
-  return COS_340 * b < SIN_340 * a ? 'violet' : 'red';
+  return FAMILIES[familyIndex(a, b)] as HueFamily;
 }
 
 function meanOf(values: Float32Array): number {
@@ -57,18 +71,12 @@ export function hueSharesOf(
   b: Float32Array,
   chroma: Float32Array,
 ): Record<HueFamily, number> {
-  const counts = { red: 0, orange: 0, yellow: 0, green: 0, blue: 0, violet: 0 };
+  const counts = new Uint32Array(FAMILIES.length);
   for (let at = 0; at < chroma.length; at++) {
-    if ((chroma[at] as number) >= FAMILY_CHROMA) counts[hueFamilyOf(a[at] as number, b[at] as number)]++;
+    if ((chroma[at] as number) < FAMILY_CHROMA) continue;
+    const family = familyIndex(a[at] as number, b[at] as number);
+    counts[family] = (counts[family] as number) + 1;
   }
-  const { red, orange, yellow, green, blue, violet } = counts;
-  const all = chroma.length;
-  return {
-    red: red / all,
-    orange: orange / all,
-    yellow: yellow / all,
-    green: green / all,
-    blue: blue / all,
-    violet: violet / all,
-  };
+  const shares = FAMILIES.map((family, at) => [family, (counts[at] as number) / chroma.length]);
+  return Object.fromEntries(shares) as Record<HueFamily, number>; // every family is there
 }

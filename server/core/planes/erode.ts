@@ -60,6 +60,21 @@ function sweepRow(
   }
 }
 
+/** Whether a row is all one plane and no column of it comes near another; most rows are. */
+function isFarFromAll(
+  labels: Uint8Array,
+  distances: Uint8Array,
+  first: number,
+  last: number,
+  cap: number,
+): boolean {
+  const label = labels[first];
+  for (let at = first; at <= last; at++) {
+    if (distances[at] !== cap || labels[at] !== label) return false;
+  }
+  return true;
+}
+
 /**
  * Labels with the rim of every plane taken off (`NO_PLANE` there).
  * @param radiusPx distance below which a pixel is left out, up to 254.
@@ -77,6 +92,7 @@ export function erodeLabels(
   for (let y = 0; y < heightPx; y++) {
     const first = y * widthPx;
     const last = first + widthPx - 1;
+    if (isFarFromAll(labels, distances, first, last, cap)) continue;
     sweepRow(labels, distances, reach, { start: first, end: last + 1, step: 1 }, kept);
     sweepRow(labels, distances, reach, { start: last, end: first - 1, step: -1 }, kept);
   }

@@ -81,7 +81,7 @@ describe.each(scenes)('rendered $name', (scene) => {
     truth.air.forEach((figure, at) => {
       expect(Math.abs((air[at] ?? Number.NaN) - figure), 'air').toBeLessThanOrEqual(LIGHTNESS);
     });
-  }, 120_000);
+  }, 300_000);
 });
 
 describe('the rendered scenes', () => {
