@@ -32,16 +32,8 @@ export interface DemoPainting {
   focus: FractionPoint;
 }
 
+/** In the order of posting: the board shows the last one first, and that is the one with something to say. */
 export const DEMO_STUDIES: readonly DemoPainting[] = [
-  {
-    name: 'close-massif',
-    painter: 'Maren',
-    caption: 'One sitting, the massif first',
-    intention:
-      'The weight of the massif behind the wood, and the wood glowing in front of it. The eye should come to ' +
-      'rest at the dark fir.',
-    focus: [0.745, 0.5],
-  },
   {
     name: 'far-massif',
     painter: 'Jonas',
@@ -50,6 +42,15 @@ export const DEMO_STUDIES: readonly DemoPainting[] = [
       'A quiet distance. The rust of the wood is the loud note, everything behind it lies in the air, and the ' +
       'whole is a little lighter than the photograph.',
     focus: [0.745, 0.47],
+  },
+  {
+    name: 'close-massif',
+    painter: 'Maren',
+    caption: 'One sitting, the massif first',
+    intention:
+      'The weight of the massif behind the wood, and the wood glowing in front of it. The eye should come to ' +
+      'rest at the dark fir.',
+    focus: [0.745, 0.5],
   },
 ];
 

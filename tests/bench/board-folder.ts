@@ -18,7 +18,7 @@ export interface BoardFolder {
 }
 
 /**
- * @param marks How many pins and strokes lie on the first painting, besides the demo's few.
+ * @param marks How many pins and strokes lie on the newest painting, which a board shows first, besides the demo's few.
  * @returns A closed folder; the caller starts a server on it and removes it.
  */
 export async function aBoardFolder(marks: number): Promise<BoardFolder> {
@@ -38,7 +38,7 @@ export async function aBoardFolder(marks: number): Promise<BoardFolder> {
       paint: () => readFile(PHOTOGRAPH_PATH),
     });
     if (!boardId) throw new Error('The board was not made.');
-    const [painting] = await listPictures(boardId, 'painting');
+    const painting = (await listPictures(boardId, 'painting')).at(-1);
     if (!painting) throw new Error('The board has no painting.');
     await live.writeAsServer(boardId, 'marks', (doc) => {
       for (let index = 0; index < marks; index++) {

@@ -184,10 +184,13 @@ async function taskRow(browser: Browser, page: Page): Promise<Omit<BenchRow, 'na
     .locator('[data-mark]')
     .nth(MARKS - 1)
     .waitFor({ state: 'attached' });
-  const board = await longestTask(browser, page, panAndZoom);
+  const box = await page.getByRole('application').last().boundingBox();
+  if (!box) throw new Error('The painting is not on the easel.');
+  const hands = panAndZoom(box.x + box.width / 2, box.y + box.height / 2);
+  const board = await longestTask(browser, page, hands);
   const empty = await page.context().newPage();
   await empty.setContent('<!doctype html><title>empty</title>');
-  const yardstick = await longestTask(browser, empty, panAndZoom);
+  const yardstick = await longestTask(browser, empty, hands);
   return {
     measured: `${board.longestMs.toFixed(1)} ms in ${board.tasks} tasks`,
     yardstick: `empty page: ${yardstick.longestMs.toFixed(1)} ms`,
@@ -197,18 +200,19 @@ async function taskRow(browser: Browser, page: Page): Promise<Omit<BenchRow, 'na
   };
 }
 
-/** Zooms in with the wheel, drags to and fro, zooms out again. */
-async function panAndZoom(page: Page): Promise<void> {
-  const [x, y] = [1000, 320];
-  await page.mouse.move(x, y);
-  for (let turn = 0; turn < 12; turn++) await page.mouse.wheel(0, -120);
-  await page.mouse.down();
-  for (let step = 0; step <= 40; step++) {
-    await page.mouse.move(x + 160 * Math.sin(step / 6), y + 90 * Math.cos(step / 6));
-  }
-  await page.mouse.up();
-  for (let turn = 0; turn < 12; turn++) await page.mouse.wheel(0, 120);
-  await page.waitForTimeout(200);
+/** Zooms in at a place with the wheel, drags to and fro, zooms out again. */
+function panAndZoom(x: number, y: number): (page: Page) => Promise<void> {
+  return async (page) => {
+    await page.mouse.move(x, y);
+    for (let turn = 0; turn < 12; turn++) await page.mouse.wheel(0, -120);
+    await page.mouse.down();
+    for (let step = 0; step <= 40; step++) {
+      await page.mouse.move(x + 160 * Math.sin(step / 6), y + 90 * Math.sin(step / 4));
+    }
+    await page.mouse.up();
+    for (let turn = 0; turn < 12; turn++) await page.mouse.wheel(0, 120);
+    await page.waitForTimeout(200);
+  };
 }
 
 function times(ratio: number): string {

@@ -189,7 +189,7 @@ describe('the demo board', () => {
     const reference = board?.pictures.find(({ kind }) => kind === 'reference');
     expect(reference).toMatchObject({ rights: 'free', credit: PHOTOGRAPH_CREDIT, width: 2400, height: 1598 });
     const paintings = board?.pictures.filter(({ kind }) => kind === 'painting') ?? [];
-    expect(paintings.map(({ painter }) => painter.name)).toEqual(['Maren', 'Jonas']);
+    expect(paintings.map(({ painter }) => painter.name)).toEqual(['Jonas', 'Maren']);
 
     expect((await live.read(boardId, 'setup', readPlanes)).map(({ name }) => name)).toEqual(
       DEMO_PLANES.map(({ name }) => name),
