@@ -12,6 +12,7 @@ import type { OutlineDraft } from './easel-state.tsx';
 import styles from './layers.module.css';
 import { linePattern } from './line-pattern.ts';
 import { closedRidge, movedOutline, withoutPoint, withPointAfter, withPointMoved } from './outline-edit.ts';
+import dots from './points.module.css';
 import { BOX, closedPath, openPath } from './shape-path.ts';
 import { useStage } from './stage-context.tsx';
 
@@ -70,7 +71,7 @@ export function DraftOutline({ draft, plane }: { draft: OutlineDraft; plane: Pla
         <span
           // biome-ignore lint/suspicious/noArrayIndexKey: points have no other name than their place in the line.
           key={index}
-          className={styles.point}
+          className={dots.point}
           data-first={index === 0 || undefined}
           style={at(frame.shown(point))}
           aria-hidden="true"
@@ -140,7 +141,7 @@ export function OutlinePoints({ plane, outline, badge, chosenPoint, choosePoint,
             // biome-ignore lint/suspicious/noArrayIndexKey: points have no other name than their place in the line.
             key={index}
             type="button"
-            className={styles.point}
+            className={dots.point}
             style={at(frame.shown(point))}
             data-chosen={index === chosen || undefined}
             tabIndex={index === chosen ? 0 : -1}

@@ -10,6 +10,7 @@ import type { FractionPoint } from '#server/core/contract/setup.ts';
 import styles from './layers.module.css';
 import { Loupe } from './loupe.tsx';
 import type { PhotoPart } from './photo-parts.ts';
+import points from './points.module.css';
 import { BOX, closedPath } from './shape-path.ts';
 import { useStage } from './stage-context.tsx';
 import type { PhotoHand } from './use-photo-hand.ts';
@@ -73,7 +74,7 @@ export function PhotoLayer({ parts, pulled, nudge }: Pick<PhotoHand, 'parts' | '
           />
           <button
             type="button"
-            className={styles.point}
+            className={points.point}
             style={at([card[2], card[3]])}
             aria-label={words.photo.cardEdge}
             onKeyDown={keysFor({ kind: 'card-edge' })}

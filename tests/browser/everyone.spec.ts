@@ -1,6 +1,7 @@
 /** Every screen by axe: nothing serious, at desktop and phone width, on each grey. */
 import AxeBuilder from '@axe-core/playwright';
-import { expect, test } from './story.ts';
+import { PAINTING_BANDS, REFERENCE_BANDS, sceneFile } from './scenes.ts';
+import { expect, postPicture, stageOf, test } from './story.ts';
 
 const SIZES = [
   { width: 1440, height: 900 },
@@ -36,5 +37,23 @@ for (const viewport of SIZES) {
     await page.goto(`${server.url}/boards/${board.id}`);
     await expect(page.getByRole('heading', { name: 'Begin with a picture' })).toBeVisible();
     expect(await troublesOf(page), 'empty board').toEqual([]);
+
+    const reference = await sceneFile({ name: 'reference', bands: REFERENCE_BANDS });
+    const painting = await sceneFile({ name: 'painting', bands: PAINTING_BANDS });
+    await postPicture(server, who, board.id, reference, { kind: 'reference', rights: 'mine' });
+    await postPicture(server, who, board.id, painting, { kind: 'painting' });
+    await page.reload();
+    await expect(stageOf(page, 'Painting').locator('img').first()).toBeVisible();
+    expect(await troublesOf(page), 'board with pictures').toEqual([]);
+
+    await page.getByRole('tab', { name: 'Planes' }).click();
+    await page.getByRole('button', { name: 'Add Sky' }).click();
+    await page.getByRole('button', { name: 'The whole picture' }).click();
+    expect(await troublesOf(page), 'outlining').toEqual([]);
+    await page.getByRole('tab', { name: 'Talk' }).click();
+    expect(await troublesOf(page), 'talk').toEqual([]);
+    await page.getByRole('button', { name: /^People/ }).click();
+    await expect(page.getByRole('dialog')).toBeVisible();
+    expect(await troublesOf(page), 'people').toEqual([]);
   });
 }
