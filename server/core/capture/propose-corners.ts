@@ -24,6 +24,8 @@ const ENDS = 0.08;
 const ON_LINE_PX = 1.6;
 const ENOUGH_ON_LINE = 0.8;
 const FEWEST_POINTS = 20;
+/** A corner this near to the photo's rim, as a share of its side, is where the photo ends, not the painting. */
+const AT_RIM = 0.003;
 /** Farthest from a right angle that a corner may be, degrees. */
 const MOST_CROOKED_DEG = 40;
 
@@ -113,7 +115,14 @@ function meet(level: Line, upright: Line): FractionPoint {
   return [upright.start + upright.slope * y, y];
 }
 
+/** Whether the painting runs out of the photo: then its corners are not to be seen. */
+function runsOut(corners: Corners): boolean {
+  const atRim = corners.filter(([x, y]) => Math.min(x, y, 1 - x, 1 - y) < AT_RIM);
+  return atRim.length > 0;
+}
+
 function isPlausible(corners: Corners, columns: number, rows: number): boolean {
+  if (runsOut(corners)) return false;
   try {
     checkCorners(corners);
   } catch (thrown) {
