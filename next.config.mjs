@@ -1,7 +1,16 @@
 /** Next.js settings. Headers, sockets and the start of the process live in server/. */
 export default {
   distDir: process.env.VEILSTEP_BUILD ?? '.next',
-  serverExternalPackages: ['@electric-sql/pglite', 'sharp', 'ws', 'pg', '@fastify/busboy'],
+  serverExternalPackages: [
+    'yjs',
+    'y-protocols',
+    'lib0',
+    '@electric-sql/pglite',
+    'sharp',
+    'ws',
+    'pg',
+    '@fastify/busboy',
+  ],
   // `npm run check` checks the types, of the tests too; whoever only starts the server need not wait for that.
   typescript: { ignoreBuildErrors: true },
   poweredByHeader: false,
