@@ -102,8 +102,19 @@ describe('measuring', () => {
             const image = raster(scene);
             const plain = measure(image, image, setupOf(scene));
             const renamed = measure(image, image, setupOf(scene, names));
-            const unnamed = ({ planes, steps, ...rest }: MeasureDocument) => ({
+            // Readings, cards and observations speak of planes by their names.
+            const unnamed = ({
+              planes,
+              steps,
+              readings,
+              works,
+              cards: _cards,
+              observations: _observations,
+              ...rest
+            }: MeasureDocument) => ({
               ...rest,
+              works: works !== null,
+              readings: readings.map(({ id, severity }) => ({ id, severity })),
               planes: planes.map(({ name: _name, ...plane }) => plane),
               steps: steps.map(({ far: _far, near: _near, ...step }) => step),
             });

@@ -22,12 +22,14 @@ export interface PhotoNotes {
   readonly wet?: boolean | null;
 }
 
-function nearClippedAt({ samples }: EncodedRaster): (pixel: number) => number {
-  return (pixel) => {
-    const at = pixel * 3;
-    const most = Math.max(samples[at] as number, samples[at + 1] as number, samples[at + 2] as number);
-    return most >= NEAR_CLIPPED ? 1 : 0;
-  };
+/** 1 where a channel of the photo is near its end, a byte a pixel. */
+function nearClippedMap({ samples, widthPx, heightPx }: EncodedRaster): Uint8Array {
+  const map = new Uint8Array(widthPx * heightPx);
+  for (let pixel = 0, at = 0; pixel < map.length; pixel++, at += 3) {
+    const [red, green, blue] = [samples[at] as number, samples[at + 1] as number, samples[at + 2] as number];
+    if (red >= NEAR_CLIPPED || green >= NEAR_CLIPPED || blue >= NEAR_CLIPPED) map[pixel] = 1;
+  }
+  return map;
 }
 
 /** Whether the gain of the cards lifts a near-clipped pixel above what paint can reflect, at every place. */
@@ -54,10 +56,8 @@ export function photographed(
   const plan = planCorrection(raster, wanted);
   const same = changesNothing(raster, wanted);
   const plate = same ? raster : applyCorrection(raster, plan);
-  const near = nearClippedAt(raster);
-  const nearClipped = same
-    ? Uint8Array.from({ length: raster.widthPx * raster.heightPx }, (_, pixel) => near(pixel))
-    : carryBytes(near, raster, plan);
+  const near = nearClippedMap(raster);
+  const nearClipped = same ? near : carryBytes((pixel) => near[pixel] as number, raster, plan);
   const glare = findGlare(plate, nearClipped, isBeyondPaint(plan.light));
   const enlarge = fullSidePx ? fullSidePx / Math.max(raster.widthPx, raster.heightPx) : 1;
   const { cards, clippedCards, border, unevenness, cardsApart, reasons } = plan.light;

@@ -4,6 +4,8 @@
  *
  * A measure that could not be taken is null and its reason stands in `notes`.
  */
+import type { AdjustmentCard } from '../readings/cards.ts';
+import type { Observation } from '../readings/observations.ts';
 import type { LabColour } from './setup.ts';
 
 export type HueFamily = 'red' | 'orange' | 'yellow' | 'green' | 'blue' | 'violet';
@@ -143,4 +145,8 @@ export interface MeasureDocument {
   readings: Reading[];
   priorities: string[];
   works: { plane: string; sentence: string } | null;
+  /** All adjustment cards in rank order; those of `priorities` are open. */
+  cards?: AdjustmentCard[];
+  /** Neutral observations: never ranked, never faults. */
+  observations?: Observation[];
 }

@@ -11,12 +11,13 @@ import type { MeasureDocument } from '../contract/measures.ts';
 import type { Setup } from '../contract/setup.ts';
 import { addDoubt } from '../doubt/document-doubt.ts';
 import { comparePictures } from '../gaps/compare.ts';
+import { withReadings } from '../readings/with-readings.ts';
 import { measurePlanes, type PictureMeasures } from './measure-planes.ts';
 import type { PairInput } from './pair-input.ts';
 import { type Prepared, prepareMeasurable } from './prepare.ts';
 
 export interface PairOptions {
-  /** False leaves out the doubt, where a moving outline has no time for it. Default true. */
+  /** False leaves out doubt and readings, where a moving outline has no time for them. Default true. */
   readonly doubt?: boolean;
   /** True where the "painting" is a reference looked at alone: taken as exact, without a grade. Default false. */
   readonly exact?: boolean;
@@ -58,7 +59,14 @@ export function measurePrepared(
   const compared = comparePictures(measured, painted, setup);
   const capture = exact ? compared.capture : captureOf(compared, painting, painted);
   const document = { ...compared, capture };
-  return doubt ? addDoubt(document, measured, painted, capture.grade) : document;
+  if (!doubt) return document;
+  const doubted = addDoubt(document, measured, painted, capture.grade);
+  if (exact) return doubted;
+  const sides = {
+    reference: reference && measured && { prepared: reference, measures: measured },
+    painting: { prepared: painting, measures: painted },
+  };
+  return withReadings(doubted, setup, sides);
 }
 
 /**

@@ -34,6 +34,10 @@ export interface PictureMeasures {
   readonly capture: PlaneCapture;
   /** Deviations by the bootstrap, far to near; null for planes not measured, or when not asked for. */
   readonly sampling: (Sampling | null)[];
+  /** Plane of each pixel, before the rim is taken off; 255 = none. */
+  readonly labels: Uint8Array;
+  /** Plane of each cell within its rim and out of glare; 255 = none. */
+  readonly kept: Uint8Array;
 }
 
 export interface MeasureOptions {
@@ -82,6 +86,8 @@ export function measurePlanes(
   const figures = inputs.map(figuresOfPlane);
   return {
     air,
+    labels,
+    kept: blocks,
     planes: figures,
     capture: planeCapture(prepared, cells, isSky, glare),
     sampling: figures.map(({ mid }, place) =>
