@@ -97,7 +97,7 @@ describe('measure', () => {
       expect(document).toMatchObject({
         version: 1,
         target: 'reference',
-        capture: { grade: null, reasons: [] },
+        capture: { grade: 'C', reasons: ['no neutral', 'too small or soft'] },
       });
       expect(document.planes.map(({ name }) => name)).toEqual(['sky', 'far ridge']);
       for (const { gap } of document.planes) expect(gap?.mid).toBeLessThan(0);
