@@ -16,14 +16,6 @@ export interface EncodedRaster {
   readonly samples: Uint8Array | Uint8ClampedArray;
 }
 
-/** Linear-light RGB with sRGB primaries and a D65 white; nominally 0..1, never clipped here. */
-export interface LinearRaster {
-  readonly encoding: 'linear';
-  readonly widthPx: number;
-  readonly heightPx: number;
-  readonly samples: Float32Array;
-}
-
 /** Values of a clip map. */
 export const CLIP = { none: 0, blown: 1, crushed: 2 } as const;
 

@@ -4,7 +4,6 @@
  * In the flow: rules and cards take their words here. One step is 10 L*; amounts are never finer than the
  * capture grade allows (quarter steps at A, half steps at B, none at C). Pure.
  */
-import { hueDegOf } from '../colour/lab.ts';
 import type { Grade } from './noise.ts';
 
 /** L* in one painter's step. */
@@ -72,11 +71,6 @@ const HUES: [number, string][] = [
 /** Name of a hue angle, by the limits of the measure document. */
 export function hueInWords(hueDeg: number): string {
   return HUES.find(([limit]) => hueDeg < limit)?.[1] ?? 'red';
-}
-
-/** Name of the hue opposite to a colour: what greys it. */
-export function complementInWords(a: number, b: number): string {
-  return hueInWords((hueDegOf(a, b) + 180) % 360);
 }
 
 const ACROSS = ['left', 'middle', 'right'];
