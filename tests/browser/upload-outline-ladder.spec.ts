@@ -53,7 +53,7 @@ test('a newcomer gets from the link to the ladder of their own two pictures', as
   await page.getByRole('button', { name: /^Carry (\d+ outlines|all outlines) to the painting/ }).click();
 
   const ladder = page.getByRole('region', { name: 'Ladder' });
-  await expect(ladder.getByText('Far hills')).toBeVisible({ timeout: 30_000 });
+  await expect(ladder.getByRole('button', { name: /Far hills/ })).toBeVisible({ timeout: 30_000 });
   await expect(ladder.getByText(/darker than in the reference/).first()).toBeVisible({ timeout: 30_000 });
 
   const boardId = /boards\/([0-9a-f-]+)/.exec(page.url())?.[1] ?? '';
@@ -94,7 +94,9 @@ test('a board without a reference measures the painting alone', async ({ guest, 
     [0.98, RIDGES[2]],
   ]);
   await page.keyboard.press('Enter');
-  await expect(page.getByRole('region', { name: 'Ladder' }).getByText('Foreground')).toBeVisible({
+  await expect(
+    page.getByRole('region', { name: 'Ladder' }).getByRole('button', { name: /Foreground/ }),
+  ).toBeVisible({
     timeout: 30_000,
   });
 });
