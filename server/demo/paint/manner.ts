@@ -60,8 +60,8 @@ export const MANNERS: readonly Manner[] = [
     scaleFar: 1,
     scaleNear: 0.85,
     layers: [
-      lay(42, { directionDeg: -14, alongForms: 0.2, jitterDeg: 50, elongation: 1.9, dryness: 0.2, strayL: 0.7, thickness: 0.3 }),
-      lay(26, { directionDeg: -10, alongForms: 0.3, jitterDeg: 48, elongation: 2, spacing: 1.3, strayL: 0.8, thickness: 0.32 }),
+      lay(42, { dryness: 0, spacing: 1.5, directionDeg: -14, alongForms: 0.2, jitterDeg: 50, elongation: 1.9, strayL: 0.7, thickness: 0.3 }),
+      lay(26, { directionDeg: -10, alongForms: 0.3, jitterDeg: 48, elongation: 2, spacing: 1.45, strayL: 0.8, thickness: 0.32 }),
       lay(16, { directionDeg: -8, alongForms: 0.4, jitterDeg: 40, threshold: 1.8, dryness: 0.6, thickness: 0.36, strayL: 0.7 }),
       lay(9, { directionDeg: -6, alongForms: 0.6, jitterDeg: 36, threshold: 3.5, dryness: 0.7, thickness: 0.4, strayL: 0.6 }),
     ],
@@ -72,8 +72,8 @@ export const MANNERS: readonly Manner[] = [
     scaleFar: 0.85,
     scaleNear: 1.15,
     layers: [
-      lay(24, { directionDeg: 62, alongForms: 0.3, jitterDeg: 26, dryness: 0.2, thickness: 0.35 }),
-      lay(13, { directionDeg: 58, alongForms: 0.6, jitterDeg: 26, strayL: 1.3, thickness: 0.4 }),
+      lay(24, { dryness: 0, spacing: 1.5, directionDeg: 62, alongForms: 0.3, jitterDeg: 26, thickness: 0.35 }),
+      lay(13, { spacing: 1.35, directionDeg: 58, alongForms: 0.6, jitterDeg: 26, strayL: 1.3, thickness: 0.4 }),
       lay(7.5, { directionDeg: 56, alongForms: 0.8, threshold: 3.4, spacing: 1.25, dryness: 0.5, elongation: 2.3, strayL: 1.2 }),
       lay(4.4, { directionDeg: 54, alongForms: 0.9, threshold: 5.5, spacing: 1.3, dryness: 0.55, elongation: 2.4, thickness: 0.65 }),
     ],
@@ -84,8 +84,8 @@ export const MANNERS: readonly Manner[] = [
     scaleFar: 0.8,
     scaleNear: 1.1,
     layers: [
-      lay(20, { directionDeg: -82, alongForms: 0.2, jitterDeg: 26, dryness: 0.2, elongation: 2, strayL: 2, strayAb: 4 }),
-      lay(11, { directionDeg: -78, alongForms: 0.35, jitterDeg: 34, elongation: 1.9, strayL: 2.2, strayAb: 5, thickness: 0.55 }),
+      lay(20, { dryness: 0, spacing: 1.45, directionDeg: -82, alongForms: 0.2, jitterDeg: 26, elongation: 2, strayL: 2, strayAb: 4 }),
+      lay(11, { spacing: 1.3, directionDeg: -78, alongForms: 0.35, jitterDeg: 34, elongation: 1.9, strayL: 2.2, strayAb: 5, thickness: 0.55 }),
       lay(6.2, { directionDeg: -74, alongForms: 0.55, jitterDeg: 36, threshold: 4.5, spacing: 1.15, elongation: 2, dryness: 0.5, thickness: 0.7, strayL: 1.8, strayAb: 5 }),
       lay(3.4, { directionDeg: -70, alongForms: 0.75, jitterDeg: 30, threshold: 7, spacing: 1.3, elongation: 2.6, dryness: 0.4, thickness: 0.8, strayL: 1.8, strayAb: 4 }),
     ],
@@ -96,8 +96,8 @@ export const MANNERS: readonly Manner[] = [
     scaleFar: 0.5,
     scaleNear: 1.3,
     layers: [
-      lay(32, { directionDeg: 9, alongForms: 0.15, jitterDeg: 16, elongation: 2.6, dryness: 0.2, strayL: 2, strayAb: 3, thickness: 0.4 }),
-      lay(18, { directionDeg: 12, alongForms: 0.25, jitterDeg: 30, elongation: 2.2, strayL: 2.4, strayAb: 4, thickness: 0.45 }),
+      lay(32, { dryness: 0, spacing: 1.5, directionDeg: 9, alongForms: 0.15, jitterDeg: 16, elongation: 2.6, strayL: 2, strayAb: 3, thickness: 0.4 }),
+      lay(18, { spacing: 1.35, directionDeg: 12, alongForms: 0.25, jitterDeg: 30, elongation: 2.2, strayL: 2.4, strayAb: 4, thickness: 0.45 }),
       lay(9.5, { directionDeg: -40, alongForms: 0.2, jitterDeg: 60, threshold: 3.6, spacing: 1.35, elongation: 1.8, dryness: 0.6, thickness: 0.55, strayL: 1.8, strayAb: 3.5 }),
       lay(5, { directionDeg: -68, alongForms: 0.3, jitterDeg: 34, threshold: 7, spacing: 1.6, elongation: 2.2, dryness: 0.6, thickness: 0.7, strayL: 1.8, strayAb: 3 }),
     ],
