@@ -31,6 +31,10 @@ export function EaselBar({ reference, painting }: Shown) {
     mark: <MarkControls />,
     draw: <MarkSentence how={words.mark.drawHow} />,
     photo: <PhotoControls painting={painting} />,
+    patch: null,
+    guess: null,
+    air: null,
+    focus: null,
   };
   const corners = painting ? photoOf(painting.id).corners : undefined;
   return (

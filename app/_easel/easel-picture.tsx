@@ -60,12 +60,17 @@ export function EaselPicture({ picture, label, squared, clip, swipe }: EaselPict
   const outlining = useOutlineHand(picture, frame, badge && frame.original(badge));
   const drawing = useDrawHand(picture);
   const photo = usePhotoHand(picture);
+  const look = useLookHand();
   const hands: Record<typeof tool, Hand> = {
-    look: useLookHand(),
+    look,
     outline: outlining.hand,
     mark: usePinHand(picture),
     draw: drawing.hand,
     photo: photo.hand,
+    patch: look,
+    guess: look,
+    air: look,
+    focus: look,
   };
   const choose = useCallback(
     (id: string) => {

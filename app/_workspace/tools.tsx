@@ -9,8 +9,12 @@
 import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useState } from 'react';
 import type { PictureView } from '#server/core/contract/responses.ts';
 
-/** look = move about; outline = planes; mark = pins; draw = freehand strokes; photo = the photo's corners. */
-export const TOOLS = ['look', 'outline', 'mark', 'draw', 'photo'] as const;
+/**
+ * look = move about; outline = planes; mark = pins; draw = freehand strokes; photo = the photo's corners;
+ * patch = take patches of colour; guess = guess the value of a spot; air, focus = point at the air colour, at the
+ * focus (both taken in hand by buttons elsewhere, not on the tray).
+ */
+export const TOOLS = ['look', 'outline', 'mark', 'draw', 'photo', 'patch', 'guess', 'air', 'focus'] as const;
 export type Tool = (typeof TOOLS)[number];
 
 /** Grey round the pictures: mid is L* 55, dark L* 25, light L* 85. */

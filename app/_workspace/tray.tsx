@@ -77,19 +77,22 @@ function Sides() {
   );
 }
 
+/** Tools that the tray offers; the others are taken in hand where they are needed. */
+type TrayTool = Exclude<Tool, 'patch' | 'guess' | 'air' | 'focus'>;
+
 /** Only tools the person may use here; whoever looks on just looks. */
 function Hands() {
   const { tool, setTool, paintingId } = useTools();
   const { may } = useBoardLive();
   const paints = paintingId !== null && may.painting(paintingId);
-  const offered: Record<Tool, boolean> = {
+  const offered: Record<TrayTool, boolean> = {
     look: true,
     outline: may.setup || paints,
     mark: may.mark,
     draw: may.mark,
     photo: paints,
   };
-  const tools = (Object.keys(offered) as Tool[]).filter((name) => offered[name]); // Object.keys widens.
+  const tools = (Object.keys(offered) as TrayTool[]).filter((name) => offered[name]); // Object.keys widens.
   if (tools.length < 2) return null;
   return (
     // biome-ignore lint/a11y/useSemanticElements: as above.
