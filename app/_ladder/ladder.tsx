@@ -7,6 +7,8 @@
  */
 import type { ReactNode } from 'react';
 import { useBoardLive, useShownPreview } from '#app/_live/board-live.tsx';
+import { useBoardMeasures } from '#app/_measures/board-measures.tsx';
+import { planeIdOfColumn } from '#app/_measures/plane-id-of-column.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
 import { words } from '#app/_words/en.ts';
@@ -16,29 +18,25 @@ import type { MeasureDocument } from '#server/core/contract/measures.ts';
 import { swappedWords } from '#server/core/gaps/order-words.ts';
 import { Chart } from './chart.tsx';
 import styles from './ladder.module.css';
-import { planeIdOfColumn } from './plane-id-of-column.ts';
 import { MeasureTable } from './table.tsx';
-import { useMeasures } from './use-measures.ts';
 
 /** What there is to show of the painting on the easel: a preview goes before the server's own result. */
-function useShown(boardId: string) {
-  const live = useBoardLive();
+function useShown() {
   const { paintingId } = useTools();
-  const number = paintingId ? live.resultNumber(paintingId) : null;
-  const fetched = useMeasures(boardId, paintingId, number, live.planes.length);
+  const fetched = useBoardMeasures();
   const pulled = useShownPreview();
   const preview = pulled?.pictureId === paintingId ? (pulled?.document ?? null) : null;
   return {
     document: preview ?? fetched.document,
     previewed: preview !== null,
-    doing: (paintingId ? live.pendingOf(paintingId) : null) ?? fetched.pending,
+    doing: fetched.pending,
     trouble: preview ? null : fetched.trouble,
     again: fetched.again,
   };
 }
 
-export function Ladder({ boardId }: { boardId: string }) {
-  const { document, previewed, doing, trouble, again } = useShown(boardId);
+export function Ladder() {
+  const { document, previewed, doing, trouble, again } = useShown();
   const { tableShown, setTableShown } = useTools();
   return (
     <section className={styles.ladder} aria-labelledby="ladder-title">

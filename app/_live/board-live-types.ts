@@ -6,8 +6,16 @@
  */
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
-import type { Card, FractionPoint, Outline, PlaneKind, PlaneTilt } from '#server/core/contract/setup.ts';
-import type { LivePhoto } from '#server/core/live/layout.ts';
+import type {
+  Card,
+  Condition,
+  FractionPoint,
+  LabColour,
+  Outline,
+  PlaneKind,
+  PlaneTilt,
+} from '#server/core/contract/setup.ts';
+import type { LiveAnswer, LiveCard, LivePhoto } from '#server/core/live/layout.ts';
 import type { Mark } from '#server/core/live/marks.ts';
 
 /** `connecting` at first; `catching-up` after a gap; `offline` while the line is down; `closed` for good. */
@@ -71,6 +79,8 @@ export interface Permissions {
   /** Outlines, photo correction and intention of one painting. */
   painting(pictureId: string): boolean;
   mark: boolean;
+  /** Changing, adding, ordering and leaving out adjustment cards. */
+  cards: boolean;
 }
 
 export interface NewPin {
@@ -111,6 +121,31 @@ export interface PaintingWriters {
   writeIntention(pictureId: string, text: string): void;
 }
 
+/** What is said of the scene as a whole, and how far the reference can be trusted. */
+export interface SceneWriters {
+  setCondition(condition: Condition, holds: boolean): void;
+  /** @param colour Null goes back to the measured air colour. */
+  setAir(pictureId: string, colour: LabColour | null): void;
+  /** @param reason At most 400 characters; null = the reference can be trusted here. */
+  setUnreliable(planeId: string, reason: string | null): void;
+}
+
+/** What painter and teacher say to readings and adjustment cards of one painting. */
+export interface CritiqueWriters {
+  /** @param point In 0..1 of the upright original; null = no focus. */
+  setFocus(pictureId: string, point: FractionPoint | null): void;
+  /** @param key `V4` for every plane, `V4-<planeId>` for one. @param reason May be empty; null = not meant. */
+  setMeant(pictureId: string, key: string, reason: string | null): void;
+  /** @param key Key of a card (`plane-<id>`, `picture`, `photo`, `own-<id>`) or id of a mark. */
+  setAnswer(pictureId: string, key: string, answer: LiveAnswer | null): void;
+  /** Sets parts of a card; null takes a part back to what was measured. */
+  changeCard(pictureId: string, key: string, change: { [P in keyof LiveCard]?: LiveCard[P] | null }): void;
+  /** A card of a teacher's own. @returns Its key. */
+  addCard(pictureId: string, card: LiveCard): string;
+  /** A measured card as measured again; a card of a teacher's own gone. */
+  clearCard(pictureId: string, key: string): void;
+}
+
 export interface MarkWriters {
   addPin(pin: NewPin): string;
   addStroke(stroke: NewStroke): string;
@@ -119,7 +154,12 @@ export interface MarkWriters {
   deleteMark(markId: string): void;
 }
 
-export interface BoardWriters extends PlaneWriters, PaintingWriters, MarkWriters {}
+export interface BoardWriters
+  extends PlaneWriters,
+    PaintingWriters,
+    SceneWriters,
+    CritiqueWriters,
+    MarkWriters {}
 
 export interface BoardLive {
   /** The board as last fetched; a newer one comes in as a prop after `boardChanged` rises. */
@@ -138,6 +178,18 @@ export interface BoardLive {
   outlinesOf(pictureId: string): ReadonlyMap<string, Outline>;
   photoOf(pictureId: string): LivePhoto;
   intentionOf(pictureId: string): string;
+  /** Conditions of the scene, in the order of the contract. */
+  conditions: readonly Condition[];
+  /** Air colours that people picked, by picture. */
+  air: ReadonlyMap<string, LabColour>;
+  /** Where the painter wants the eye to go, in 0..1 of the upright original; null = not said. */
+  focusOf(pictureId: string): FractionPoint | null;
+  /** `V4` or `V4-<planeId>` → the painter's reason, which may be empty. */
+  meantOf(pictureId: string): ReadonlyMap<string, string>;
+  /** Key of a card or id of a mark → the painter's answer. */
+  answersOf(pictureId: string): ReadonlyMap<string, LiveAnswer>;
+  /** Key of a card → what a teacher changed on it. */
+  cardsOf(pictureId: string): ReadonlyMap<string, LiveCard>;
   /** Oldest first, all pictures. */
   marks: readonly MarkView[];
   /** Rises with every new result; null before the first. Needs the painting's room: `usePaintingRoom`. */

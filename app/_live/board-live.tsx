@@ -78,6 +78,7 @@ function permissionsOn(board: BoardView): Permissions {
     setup: mayWriteRoom(writerOf(board, null), 'setup'),
     painting: (pictureId) => mayWriteRoom(writerOf(board, painters.get(pictureId) ?? null), 'painting'),
     mark: mayWriteRoom(writerOf(board, null), 'marks'),
+    cards: board.role === 'teacher' || board.role === 'host',
   };
 }
 
@@ -108,6 +109,12 @@ function readingsOf(store: BoardStore, readers: BoardReaders, board: BoardView, 
         : readers.outlines('painting', painting(pictureId), pictureId),
     photoOf: (pictureId: string) => readers.photo(painting(pictureId)),
     intentionOf: (pictureId: string) => readers.intention(painting(pictureId)),
+    conditions: readers.conditions(setup()),
+    air: readers.air(setup()),
+    focusOf: (pictureId: string) => readers.focus(painting(pictureId)),
+    meantOf: (pictureId: string) => readers.meant(painting(pictureId)),
+    answersOf: (pictureId: string) => readers.answers(painting(pictureId)),
+    cardsOf: (pictureId: string) => readers.cards(painting(pictureId)),
     marks: readers.marks(marks(), board),
     resultNumber: (pictureId: string) => readers.result(painting(pictureId))?.number ?? null,
     pendingOf: (pictureId: string) => readers.result(painting(pictureId))?.pending ?? null,

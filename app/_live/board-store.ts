@@ -21,8 +21,8 @@ const LINGER_MS = 4000;
 const POINTER_MS = 50;
 /** Root types whose edits are steps of a person. What is typed has the field's own undo. */
 const STEPS: Record<RoomKind, readonly string[]> = {
-  setup: ['planes', 'outlines', 'conditions'],
-  painting: ['outlines', 'photo'],
+  setup: ['planes', 'outlines', 'conditions', 'air', 'unreliable'],
+  painting: ['outlines', 'photo', 'focus', 'meant', 'answers', 'cards'],
   marks: ['marks'],
 };
 

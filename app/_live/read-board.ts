@@ -6,13 +6,14 @@
  */
 import type * as Y from 'yjs';
 import type { BoardView } from '#server/core/contract/responses.ts';
-import type { Outline } from '#server/core/contract/setup.ts';
-import type { LivePhoto } from '#server/core/live/layout.ts';
+import type { Condition, FractionPoint, LabColour, Outline } from '#server/core/contract/setup.ts';
+import { readAnswers, readCards } from '#server/core/live/card-answers.ts';
+import type { LiveAnswer, LiveCard, LivePhoto } from '#server/core/live/layout.ts';
 import { readOutlinesOf, readPaintingOutlines } from '#server/core/live/outlines.ts';
-import { readIntention, readPhoto, readResult } from '#server/core/live/painting.ts';
+import { readFocus, readIntention, readMeant, readPhoto, readResult } from '#server/core/live/painting.ts';
 import type { Writer } from '#server/core/live/permission.ts';
 import { readPlanes } from '#server/core/live/planes.ts';
-import { readUnreliable } from '#server/core/live/scene.ts';
+import { readAir, readConditions, readUnreliable } from '#server/core/live/scene.ts';
 import type { MarkView, PlaneView } from './board-live-types.ts';
 import { MarkReader } from './mark-reader.ts';
 
@@ -44,6 +45,8 @@ export class PerDocument<T> {
 const NO_OUTLINES: ReadonlyMap<string, Outline> = new Map();
 const NO_PHOTO: LivePhoto = {};
 const NO_MARKS: readonly MarkView[] = [];
+const NONE: ReadonlyMap<string, never> = new Map<string, never>();
+const NO_CONDITIONS: readonly Condition[] = [];
 
 /** The readers of one board's documents; the answers keep their identity while nothing changed. */
 export class BoardReaders {
@@ -51,6 +54,12 @@ export class BoardReaders {
   readonly #referenceOutlines = new PerDocument((doc, pictureId) => readOutlinesOf(doc, pictureId));
   readonly #paintingOutlines = new PerDocument((doc) => readPaintingOutlines(doc));
   readonly #photo = new PerDocument((doc) => readPhoto(doc));
+  readonly #conditions = new PerDocument((doc) => readConditions(doc));
+  readonly #air = new PerDocument((doc) => readAir(doc));
+  readonly #focus = new PerDocument((doc) => readFocus(doc));
+  readonly #meant = new PerDocument((doc) => readMeant(doc));
+  readonly #answers = new PerDocument((doc) => readAnswers(doc));
+  readonly #cards = new PerDocument((doc) => readCards(doc));
   readonly #markReaders = new WeakMap<Y.Doc, MarkReader>();
 
   planes(setup: Y.Doc | null): readonly PlaneView[] {
@@ -72,6 +81,30 @@ export class BoardReaders {
 
   intention(painting: Y.Doc | null): string {
     return painting ? readIntention(painting) : '';
+  }
+
+  conditions(setup: Y.Doc | null): readonly Condition[] {
+    return setup ? this.#conditions.of(setup) : NO_CONDITIONS;
+  }
+
+  air(setup: Y.Doc | null): ReadonlyMap<string, LabColour> {
+    return setup ? this.#air.of(setup) : NONE;
+  }
+
+  focus(painting: Y.Doc | null): FractionPoint | null {
+    return painting ? this.#focus.of(painting) : null;
+  }
+
+  meant(painting: Y.Doc | null): ReadonlyMap<string, string> {
+    return painting ? this.#meant.of(painting) : NONE;
+  }
+
+  answers(painting: Y.Doc | null): ReadonlyMap<string, LiveAnswer> {
+    return painting ? this.#answers.of(painting) : NONE;
+  }
+
+  cards(painting: Y.Doc | null): ReadonlyMap<string, LiveCard> {
+    return painting ? this.#cards.of(painting) : NONE;
   }
 
   result(painting: Y.Doc | null): { number: number; pending: string | null } | null {

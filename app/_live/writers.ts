@@ -7,11 +7,19 @@
 import { uuidv4 } from 'lib0/random';
 import type * as Y from 'yjs';
 import { Outline } from '#server/core/contract/setup.ts';
+import { changeCard, clearCard, setAnswer } from '#server/core/live/card-answers.ts';
 import { edit } from '#server/core/live/document.ts';
 import { outlineKey } from '#server/core/live/layout.ts';
 import { editMarkText, type Mark, putMark, removeMark } from '#server/core/live/marks.ts';
 import { putPaintingOutline, putReferenceOutline, readOutlinesOf } from '#server/core/live/outlines.ts';
-import { setCards, setCorners, setSize, writeIntention } from '#server/core/live/painting.ts';
+import {
+  setCards,
+  setCorners,
+  setFocus,
+  setMeant,
+  setSize,
+  writeIntention,
+} from '#server/core/live/painting.ts';
 import type { Writer } from '#server/core/live/permission.ts';
 import {
   addPlane,
@@ -22,7 +30,15 @@ import {
   setPlaneKind,
   setPlaneTilt,
 } from '#server/core/live/planes.ts';
-import type { BoardWriters, MarkWriters, PaintingWriters, PlaneWriters } from './board-live-types.ts';
+import { setAir, setCondition, setUnreliable } from '#server/core/live/scene.ts';
+import type {
+  BoardWriters,
+  CritiqueWriters,
+  MarkWriters,
+  PaintingWriters,
+  PlaneWriters,
+  SceneWriters,
+} from './board-live-types.ts';
 import { mendWhenCrossed } from './crossed-moves.ts';
 
 /** Where the documents are. */
@@ -35,7 +51,13 @@ export interface Documents {
 }
 
 export function writersFor(documents: Documents): BoardWriters {
-  return { ...planeWriters(documents), ...paintingWriters(documents), ...markWriters(documents) };
+  return {
+    ...planeWriters(documents),
+    ...paintingWriters(documents),
+    ...sceneWriters(documents),
+    ...critiqueWriters(documents),
+    ...markWriters(documents),
+  };
 }
 
 function planeWriters({ setup, painting, isReference }: Documents): PlaneWriters {
@@ -90,16 +112,49 @@ function planeWriters({ setup, painting, isReference }: Documents): PlaneWriters
   };
 }
 
-function paintingWriters({ painting }: Documents): PaintingWriters {
-  const on = (pictureId: string, change: (doc: Y.Doc) => void) => {
+/** Runs a change on the document of a painting, if its room is open. */
+function changing({ painting }: Documents) {
+  return (pictureId: string, change: (doc: Y.Doc) => void) => {
     const doc = painting(pictureId);
     if (doc) change(doc);
   };
+}
+
+function paintingWriters(documents: Documents): PaintingWriters {
+  const on = changing(documents);
   return {
     setCorners: (pictureId, corners) => on(pictureId, (doc) => setCorners(doc, corners)),
     setCards: (pictureId, cards) => on(pictureId, (doc) => setCards(doc, cards)),
     setSize: (pictureId, size) => on(pictureId, (doc) => setSize(doc, size)),
     writeIntention: (pictureId, text) => on(pictureId, (doc) => writeIntention(doc, text)),
+  };
+}
+
+function sceneWriters({ setup }: Documents): SceneWriters {
+  const on = (change: (doc: Y.Doc) => void) => {
+    const doc = setup();
+    if (doc) change(doc);
+  };
+  return {
+    setCondition: (condition, holds) => on((doc) => setCondition(doc, condition, holds)),
+    setAir: (pictureId, colour) => on((doc) => setAir(doc, pictureId, colour)),
+    setUnreliable: (planeId, reason) => on((doc) => setUnreliable(doc, planeId, reason)),
+  };
+}
+
+function critiqueWriters(documents: Documents): CritiqueWriters {
+  const on = changing(documents);
+  return {
+    setFocus: (pictureId, point) => on(pictureId, (doc) => setFocus(doc, point)),
+    setMeant: (pictureId, key, reason) => on(pictureId, (doc) => setMeant(doc, key, reason)),
+    setAnswer: (pictureId, key, answer) => on(pictureId, (doc) => setAnswer(doc, key, answer)),
+    changeCard: (pictureId, key, change) => on(pictureId, (doc) => changeCard(doc, key, change)),
+    addCard(pictureId, card) {
+      const key = `own-${uuidv4()}`;
+      on(pictureId, (doc) => changeCard(doc, key, card));
+      return key;
+    },
+    clearCard: (pictureId, key) => on(pictureId, (doc) => clearCard(doc, key)),
   };
 }
 

@@ -10,6 +10,7 @@ import { fetchBoard, Refused } from '#app/_api/client.ts';
 import { Easel } from '#app/_easel/easel.tsx';
 import { Ladder } from '#app/_ladder/ladder.tsx';
 import { BoardLiveProvider, useBoardLive } from '#app/_live/board-live.tsx';
+import { BoardMeasuresProvider } from '#app/_measures/board-measures.tsx';
 import { mayPost, mayPostReference } from '#app/_people/roles-on-board.ts';
 import { FileChooser } from '#app/_post/file-chooser.tsx';
 import { PostingProvider, usePost } from '#app/_post/posting.tsx';
@@ -41,7 +42,9 @@ export function Workspace({ board: first }: { board: BoardView }) {
   return (
     <ToolsProvider pictures={board.pictures} me={board.me.id}>
       <BoardLiveProvider board={board}>
-        <PostingOnBoard board={board} refresh={refresh} gone={gone} />
+        <BoardMeasuresProvider boardId={board.id}>
+          <PostingOnBoard board={board} refresh={refresh} gone={gone} />
+        </BoardMeasuresProvider>
       </BoardLiveProvider>
     </ToolsProvider>
   );
@@ -108,7 +111,7 @@ function Screen({ board, refresh, gone }: OnBoard) {
         <Tray board={board} />
       </section>
       <div className={styles.ladder} id="panel-ladder">
-        <Ladder boardId={board.id} />
+        <Ladder />
       </div>
       <SidePanels board={board} lower={lower} onLower={setLower} />
     </div>

@@ -91,7 +91,7 @@ const FORBIDDEN: Forbidden[] = [
     what: 'a painter writes an adjustment card',
     who: () => cast.painter,
     room: painting,
-    edit: (doc) => doc.getMap('cards').set('c', { where: 'ridge' }),
+    edit: (doc) => doc.getMap('cards').set('picture.what', 'lift the darks'),
   },
   {
     what: 'a peer forges an author',

@@ -95,7 +95,8 @@ export const Setup = z.strictObject({
     .nullable()
     .default(null),
   focus: FractionPoint.nullable().default(null),
-  meant: z.array(z.string().max(40)).default([]),
+  /** Readings the painter meant: `V4` on every plane, `V4/massif` on one. */
+  meant: z.array(z.string().max(100)).default([]),
   plan: z.array(PlannedPlane).nullable().default(null),
 });
 export type Setup = z.infer<typeof Setup>;

@@ -58,12 +58,48 @@ export type LivePhoto = PhotoCorrection;
 
 /** `painting.focus`: Y.Map 'point' → point of the upright original. */
 export const LiveFocus = FractionPoint;
-/** `painting.meant`: Y.Map reading id → true. */
-export const LiveReadingId = z.string().regex(/^[0-9A-Za-z-]{1,40}$/);
-/** `painting.answers`: Y.Map id of a card or mark → what became of it. */
-export const LiveAnswer = z.enum(['open', 'tried', 'done', 'declined']);
+/** Key of `painting.meant`: `V4` for every plane, `V4-<planeId>` for one. */
+export const LiveReadingId = z.string().regex(/^[0-9A-Za-z-]{1,72}$/);
+/** `painting.meant`: Y.Map of those → the painter's reason, or true where none was given. */
+export const LiveMeant = z.union([z.literal(true), z.string().max(400)]);
+/** What a painter says of an adjustment card or a mark. */
+export const ANSWER_STATES = ['open', 'accepted', 'adapted', 'declined', 'tried', 'done'] as const;
+export type AnswerState = (typeof ANSWER_STATES)[number];
+/** `painting.answers`: Y.Map key of a card or id of a mark → what became of it. */
+export const LiveAnswer = z.strictObject({
+  state: z.enum(ANSWER_STATES),
+  /** The painter's own words: another way, or why not; may be empty. */
+  words: z.string().max(1000),
+  /** Readings that stood on the card when it was answered: a card about others is open again. */
+  about: z.array(z.string().max(40)).max(20),
+});
+export type LiveAnswer = z.infer<typeof LiveAnswer>;
 /** Longest `painting.intention` and longest text of a mark, in characters. */
 export const TEXT_LIMIT = 4000;
+
+/**
+ * `painting.cards`: what a teacher changed on adjustment cards or added, as flat keys `<card>.<part>`, so that two
+ * teachers who change different parts of one card keep both. A measured card is named by its place: `plane-<id>`,
+ * `picture` or `photo`; a card of a teacher's own is `own-<id>`.
+ */
+export const LiveCardKey = z
+  .string()
+  .regex(/^(plane-[0-9A-Za-z-]{1,64}|own-[0-9A-Za-z-]{1,64}|picture|photo)\.[a-zA-Z]{1,16}$/);
+/** The parts of a card: a missing one is as it was measured. */
+export const LiveCard = z.strictObject({
+  /** Plane that a card of a teacher's own is about; missing = the whole picture. */
+  planeId: LiveId.optional(),
+  /** What to do, for example `darks: lift about half a step`. */
+  what: z.string().min(1).max(400).optional(),
+  how: z.string().max(1000).optional(),
+  why: z.string().max(1000).optional(),
+  check: z.string().max(1000).optional(),
+  /** Place among the cards; missing = by rank, after those that have one. */
+  order: LiveOrder.optional(),
+  /** True: the teacher left it out. */
+  dropped: z.literal(true).optional(),
+});
+export type LiveCard = z.infer<typeof LiveCard>;
 
 /** `setup.air`: Y.Map pictureId → colour picked by a person. */
 export const LiveAir = LabColour;

@@ -9,7 +9,7 @@ import { z } from 'zod';
 import type { Card, FractionPoint } from '../contract/setup.ts';
 import { Problem } from '../problem.ts';
 import { edit, putEntry, readEntries, replaceText } from './document.ts';
-import { LiveFocus, LivePhoto, LiveReadingId, LiveResult, TEXT_LIMIT } from './layout.ts';
+import { LiveFocus, LiveMeant, LivePhoto, LiveReadingId, LiveResult, TEXT_LIMIT } from './layout.ts';
 
 /** Only the keys that parse; an empty object when nothing was corrected. */
 export function readPhoto(doc: Y.Doc): LivePhoto {
@@ -74,13 +74,15 @@ export function setFocus(doc: Y.Doc, point: FractionPoint | null): void {
   putEntry(doc, 'focus', 'point', point);
 }
 
-/** Ids of the readings the painter meant, in order. */
-export function readMeant(doc: Y.Doc): string[] {
-  return [...readEntries(doc, 'meant', LiveReadingId, z.literal(true)).keys()].sort();
+/** What the painter meant: `V4` or `V4-<planeId>` → the reason, empty where none was given; in order of keys. */
+export function readMeant(doc: Y.Doc): Map<string, string> {
+  const entries = [...readEntries(doc, 'meant', LiveReadingId, LiveMeant)];
+  return new Map(entries.sort().map(([key, reason]) => [key, reason === true ? '' : reason]));
 }
 
-export function setMeant(doc: Y.Doc, readingId: string, meant: boolean): void {
-  putEntry(doc, 'meant', readingId, meant ? true : null);
+/** @param reason At most 400 characters, may be empty; null = not meant after all. */
+export function setMeant(doc: Y.Doc, key: string, reason: string | null): void {
+  putEntry(doc, 'meant', key, reason === null ? null : reason.slice(0, 400) || true);
 }
 
 /** The number of the newest result and what is being done about the next; null before the first. */

@@ -56,7 +56,7 @@ export function setupFrom(source: LiveSetupSource): Setup {
     conditions: readConditions(setup),
     air: airFrom(setup, referenceId, paintingId),
     focus: readFocus(painting),
-    meant: readMeant(painting),
+    meant: meantFrom(painting, setup),
     plan: readPlan(setup),
   };
 }
@@ -66,4 +66,15 @@ function airFrom(setup: Y.Doc, referenceId: string | null, paintingId: string): 
   const reference = referenceId === null ? null : (picked.get(referenceId) ?? null);
   const painting = picked.get(paintingId) ?? null;
   return reference || painting ? { reference, painting } : null;
+}
+
+/** `V4` as it is, `V4-<planeId>` as `V4/<name of the plane>`; of a plane that is gone nothing is left. */
+function meantFrom(painting: Y.Doc, setup: Y.Doc): string[] {
+  const names = new Map(readPlanes(setup).map(({ id, name }) => [id, name]));
+  return [...readMeant(painting).keys()].flatMap((key) => {
+    const dash = key.indexOf('-');
+    if (dash < 0) return [key];
+    const name = names.get(key.slice(dash + 1));
+    return name === undefined ? [] : [`${key.slice(0, dash)}/${name}`];
+  });
 }

@@ -10,9 +10,12 @@ import type { RoomKind } from './document.ts';
 import {
   LiveAir,
   LiveAnswer,
+  LiveCard,
+  LiveCardKey,
   LiveCondition,
   LiveFocus,
   LiveId,
+  LiveMeant,
   LiveOutline,
   LivePhoto,
   LivePlan,
@@ -34,7 +37,6 @@ interface RootShape {
   most: number;
 }
 
-const CARD_SIZE = 16_000;
 const YES = z.literal(true);
 
 /** Root maps by kind of room; `intention` is a text and has `textFits`. */
@@ -51,9 +53,9 @@ export const SHAPES: Record<RoomKind, Record<string, RootShape>> = {
     outlines: { fits: plain(LiveId, LiveOutline), most: 60 },
     photo: { fits: photoFits, most: 3 },
     focus: { fits: plain(z.literal('point'), LiveFocus), most: 1 },
-    meant: { fits: plain(LiveReadingId, YES), most: 200 },
+    meant: { fits: plain(LiveReadingId, LiveMeant), most: 200 },
     answers: { fits: plain(LiveId, LiveAnswer), most: 2000 },
-    cards: { fits: cardFits, most: 60 },
+    cards: { fits: cardFits, most: 400 },
     result: { fits: resultFits, most: 2 },
   },
   marks: { marks: { fits: markFits, most: 20_000 } },
@@ -90,11 +92,10 @@ function resultFits(key: string, value: unknown): boolean {
   return key === 'pending' && LiveResult.shape.pending.safeParse(value).success;
 }
 
-/** Adjustment cards have their own shape once they are written; until then: any plain object of fair size. */
+/** One part of an adjustment card under its flat key. */
 function cardFits(key: string, value: unknown): boolean {
-  if (!LiveId.safeParse(key).success) return false;
-  const parsed = z.record(z.string(), z.json()).safeParse(value);
-  return parsed.success && JSON.stringify(parsed.data).length <= CARD_SIZE;
+  if (!LiveCardKey.safeParse(key).success || value === undefined) return false;
+  return LiveCard.safeParse({ [key.slice(key.indexOf('.') + 1)]: value }).success;
 }
 
 /** A Y.Map whose values are plain, apart from texts, and which hides no list beside its keys. */

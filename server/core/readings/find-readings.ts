@@ -36,8 +36,14 @@ function unreliableReason(scene: Scene, finding: Finding): string | null {
   return plane ? `The photo is not to be trusted at the ${plane.label}, says the teacher.` : null;
 }
 
+/** Meant everywhere (`V4`), or on a plane that this finding is about (`V4/massif`). */
+function isMeant({ setup }: Scene, rule: Rule, finding: Finding): boolean {
+  if (setup.meant.includes(rule.id)) return true;
+  return finding.planes.some((plane) => setup.meant.includes(`${rule.id}/${plane}`));
+}
+
 function mutedReason(scene: Scene, rule: Rule, finding: Finding): string | null {
-  if (scene.setup.meant.includes(rule.id)) return MEANT;
+  if (isMeant(scene, rule, finding)) return MEANT;
   return conditionReason(scene, rule, finding) ?? unreliableReason(scene, finding);
 }
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { planeIdOfColumn } from '#app/_ladder/plane-id-of-column.ts';
 import { withKeys } from '#app/_ladder/with-keys.ts';
+import { planeIdOfColumn } from '#app/_measures/plane-id-of-column.ts';
 
 const planes = [
   { id: 'a', name: 'sky' },

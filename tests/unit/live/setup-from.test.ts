@@ -73,7 +73,7 @@ describe('the setup of one measurement', () => {
     setSize(source.painting, [16, 12]);
     setCards(source.painting, []);
     setFocus(source.painting, [0.6, 0.5]);
-    setMeant(source.painting, 'V4', true);
+    setMeant(source.painting, 'V4', 'the far wood is the subject');
     const made = setupFrom(source);
     expect(made).toMatchObject({
       conditions: ['snow'],
