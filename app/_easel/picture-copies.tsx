@@ -6,7 +6,7 @@
  * In the flow: stage -> [picture-copies] -> screen. IO: fetches copies of pictures.
  */
 import { type Ref, useEffect, useState } from 'react';
-import type { PictureSize } from '#server/core/contract/requests.ts';
+import type { PictureSize } from '#server/core/contract/picture-choices.ts';
 import styles from './stage.module.css';
 
 export function copyAddress(boardId: string, pictureId: string, size: PictureSize): string {

@@ -5,7 +5,7 @@
  * In the flow: view-store -> [use-placement] -> the sheet's style. IO: the DOM of one stage.
  */
 import { type RefObject, useCallback, useEffect, useLayoutEffect, useRef, useState } from 'react';
-import { PICTURE_SIZES, type PictureSize } from '#server/core/contract/requests.ts';
+import { PICTURE_SIZES, type PictureSize } from '#server/core/contract/picture-choices.ts';
 import { cssMatrix, type Frame } from './frame.ts';
 import type { ViewStore } from './view-store.ts';
 import { copyFor, type Placement, placementOf, type Size } from './view-transform.ts';

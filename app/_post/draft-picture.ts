@@ -6,7 +6,8 @@
 
 import { words } from '#app/_words/en.ts';
 import { fileSize } from '#app/_words/figures.ts';
-import type { PictureFields, Rights } from '#server/core/contract/requests.ts';
+import type { Rights } from '#server/core/contract/picture-choices.ts';
+import type { PictureFields } from '#server/core/contract/requests.ts';
 
 /** As the server's limit: 60 MB. Asked here too, so that nobody waits for a refusal. */
 export const MOST_BYTES = 60_000_000;

@@ -5,7 +5,7 @@ import { Button } from '#app/_ui/button.tsx';
 import { ChoiceField, TextField } from '#app/_ui/field.tsx';
 import { words } from '#app/_words/en.ts';
 import { fileSize } from '#app/_words/figures.ts';
-import { RIGHTS } from '#server/core/contract/requests.ts';
+import { RIGHTS } from '#server/core/contract/picture-choices.ts';
 import type { DraftPicture } from './draft-picture.ts';
 import styles from './post.module.css';
 

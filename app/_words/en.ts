@@ -4,7 +4,7 @@
  * The ladder's words are in `en-ladder.ts`. Whole sentences; painters' words; the server's own sentences are
  * shown as they come. Pure.
  */
-import type { Rights } from '#server/core/contract/requests.ts';
+import type { Rights } from '#server/core/contract/picture-choices.ts';
 import type { BoardRole, InviteRole } from '#server/core/contract/roles.ts';
 
 const SMALL = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];

@@ -6,7 +6,7 @@
  * 4 dE00 at the 95th percentile, this by 1.4. None carries metadata.
  */
 import sharp, { type Sharp } from 'sharp';
-import { PICTURE_SIZES } from '../core/contract/requests.ts';
+import { PICTURE_SIZES } from '../core/contract/picture-choices.ts';
 import { type DecodedPicture, decodeSrgb, shrink } from './decode.ts';
 import type { Original } from './original.ts';
 

@@ -1,6 +1,6 @@
 /** One board as a page shows it: its pictures and its people. IO: the database. */
 
-import { RIGHTS, type Rights } from '../core/contract/requests.ts';
+import { RIGHTS, type Rights } from '../core/contract/picture-choices.ts';
 import type { BoardView, MemberView, PictureView } from '../core/contract/responses.ts';
 import { type BoardRole, InviteRole } from '../core/contract/roles.ts';
 import { NOBODY } from './boards.ts';

@@ -6,7 +6,8 @@
  */
 import { randomUUID } from 'node:crypto';
 import type { Picture } from '../../prisma/generated/client.ts';
-import type { PictureFields, Rights } from '../core/contract/requests.ts';
+import type { Rights } from '../core/contract/picture-choices.ts';
+import type { PictureFields } from '../core/contract/requests.ts';
 import type { PictureView } from '../core/contract/responses.ts';
 import { pictureView } from './board-view.ts';
 import { database } from './database.ts';

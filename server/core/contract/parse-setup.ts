@@ -3,9 +3,12 @@
  *
  * In the flow: setup file -> [parse-setup] -> measure-pair. Pure.
  */
-import type { z } from 'zod';
+import { z } from 'zod';
 import { Problem } from '../problem.ts';
 import { Setup } from './setup.ts';
+
+// The shapes are zod's small kind, which has no words of its own for what is wrong; these are its English ones.
+z.config(z.locales.en());
 
 /** `planes[0].reference[2]`; the whole document when empty. */
 function placeOf(path: readonly PropertyKey[]): string {

@@ -1,5 +1,6 @@
 /** What a browser sends over HTTP, parsed at the border and trusted afterwards. Pure. */
 import { z } from 'zod';
+import { RIGHTS } from './picture-choices.ts';
 import { InviteRole } from './roles.ts';
 
 export const PersonName = z
@@ -28,9 +29,6 @@ export const InviteRequest = z.strictObject({
 });
 export type InviteRequest = z.infer<typeof InviteRequest>;
 
-export const RIGHTS = ['mine', 'permission', 'free'] as const;
-export type Rights = (typeof RIGHTS)[number];
-
 /** The text fields beside the file of an upload. A reference needs a rights line; `free` needs a credit. */
 export const PictureFields = z.strictObject({
   kind: z.enum(['reference', 'painting']),
@@ -43,6 +41,3 @@ export const PictureFields = z.strictObject({
   keepUntouched: z.enum(['yes', 'no']).optional(),
 });
 export type PictureFields = z.infer<typeof PictureFields>;
-
-export const PICTURE_SIZES = [640, 1280, 2560] as const;
-export type PictureSize = (typeof PICTURE_SIZES)[number];

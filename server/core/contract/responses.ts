@@ -1,6 +1,6 @@
 /** What the server answers over HTTP; pages and handlers share these types. */
 
-import type { Rights } from './requests.ts';
+import type { Rights } from './picture-choices.ts';
 import type { BoardRole, InviteRole } from './roles.ts';
 
 export interface ErrorBody {

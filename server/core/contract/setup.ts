@@ -4,10 +4,10 @@
  * The same shape serves the headless command, the pipeline (which builds it from the live documents) and the
  * tests. Unknown keys are refused by name. Pure.
  */
-import { z } from 'zod';
+import { z } from 'zod/mini';
 
 /** A point in 0..1 of a picture: x from the left, y from the top. */
-export const FractionPoint = z.tuple([z.number().finite(), z.number().finite()]);
+export const FractionPoint = z.tuple([z.number(), z.number()]);
 export type FractionPoint = z.infer<typeof FractionPoint>;
 
 export const PLANE_KINDS = ['sky', 'land', 'wood', 'water', 'snow', 'built'] as const;
@@ -35,18 +35,18 @@ export const Condition = z.enum(CONDITIONS);
 export type Condition = z.infer<typeof Condition>;
 
 /** At least three points; self-crossing outlines are refused by `core/planes`. */
-export const Outline = z.array(FractionPoint).min(3).max(4000);
+export const Outline = z.array(FractionPoint).check(z.minLength(3), z.maxLength(4000));
 export type Outline = z.infer<typeof Outline>;
 
 export const SetupPlane = z.strictObject({
-  name: z.string().min(1).max(80),
-  kind: PlaneKind.default('land'),
-  tilt: PlaneTilt.nullable().default(null),
-  unreliable: z.boolean().default(false),
+  name: z.string().check(z.minLength(1), z.maxLength(80)),
+  kind: z._default(PlaneKind, 'land'),
+  tilt: z._default(z.nullable(PlaneTilt), null),
+  unreliable: z._default(z.boolean(), false),
   /** Outline on the reference, 0..1 of the reference. */
   reference: Outline,
   /** Outline on the painting, 0..1 of the squared painting. Defaults to `reference`. */
-  painting: Outline.optional(),
+  painting: z.optional(Outline),
 });
 export type SetupPlane = z.infer<typeof SetupPlane>;
 
@@ -54,16 +54,16 @@ export type SetupPlane = z.infer<typeof SetupPlane>;
 export const Card = z.strictObject({
   box: z.tuple([z.number(), z.number(), z.number(), z.number()]),
   /** Luminance factor, above 0 up to 1. */
-  Y: z.number().positive().max(1),
+  Y: z.number().check(z.positive(), z.maximum(1)),
 });
 export type Card = z.infer<typeof Card>;
 
 export const PhotoCorrection = z.strictObject({
   /** Clockwise from the painting's top left, 0..1 of the upright photo. */
-  corners: z.tuple([FractionPoint, FractionPoint, FractionPoint, FractionPoint]).optional(),
-  cards: z.array(Card).max(12).optional(),
+  corners: z.optional(z.tuple([FractionPoint, FractionPoint, FractionPoint, FractionPoint])),
+  cards: z.optional(z.array(Card).check(z.maxLength(12))),
   /** Width and height of the canvas in one unit; only their ratio counts. */
-  size: z.tuple([z.number().positive(), z.number().positive()]).optional(),
+  size: z.optional(z.tuple([z.number().check(z.positive()), z.number().check(z.positive())])),
 });
 export type PhotoCorrection = z.infer<typeof PhotoCorrection>;
 
@@ -80,24 +80,29 @@ export const PlannedPlane = z.strictObject({
   chroma: z.number(),
   strong: z.number(),
   warmCool: z.number(),
-  airDistance: z.number().nullable(),
+  airDistance: z.nullable(z.number()),
 });
 export type PlannedPlane = z.infer<typeof PlannedPlane>;
 
 export const Setup = z.strictObject({
   /** Far to near: index 0 is the farthest, the sky first. */
-  planes: z.array(SetupPlane).min(1).max(12),
-  photo: PhotoCorrection.optional(),
-  conditions: z.array(Condition).default([]),
+  planes: z.array(SetupPlane).check(z.minLength(1), z.maxLength(12)),
+  photo: z.optional(PhotoCorrection),
+  conditions: z._default(z.array(Condition), []),
   /** Air colour picked by a person for the reference and/or the painting; null = measured. */
-  air: z
-    .strictObject({ reference: LabColour.nullable().optional(), painting: LabColour.nullable().optional() })
-    .nullable()
-    .default(null),
-  focus: FractionPoint.nullable().default(null),
+  air: z._default(
+    z.nullable(
+      z.strictObject({
+        reference: z.optional(z.nullable(LabColour)),
+        painting: z.optional(z.nullable(LabColour)),
+      }),
+    ),
+    null,
+  ),
+  focus: z._default(z.nullable(FractionPoint), null),
   /** Readings the painter meant: `V4` on every plane, `V4/massif` on one. */
-  meant: z.array(z.string().max(100)).default([]),
-  plan: z.array(PlannedPlane).nullable().default(null),
+  meant: z._default(z.array(z.string().check(z.maxLength(100))), []),
+  plan: z._default(z.nullable(z.array(PlannedPlane)), null),
 });
 export type Setup = z.infer<typeof Setup>;
 /** What a person writes before the defaults are filled in. */

@@ -5,7 +5,7 @@
  * the document given.
  */
 import type * as Y from 'yjs';
-import { z } from 'zod';
+import { z } from 'zod/mini';
 import { edit, putEntry, readEntries } from './document.ts';
 import { LiveAnswer, LiveCard, LiveCardKey, LiveId } from './layout.ts';
 

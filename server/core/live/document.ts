@@ -5,7 +5,7 @@
  * `core/live` goes through `edit`. Pure apart from a document given.
  */
 import * as Y from 'yjs';
-import type { z } from 'zod';
+import type { z } from 'zod/mini';
 import { ROOT_KEYS, type RoomName } from './layout.ts';
 
 /** Transaction origin of edits made through this folder; undo tracks it and nothing else. */
@@ -52,8 +52,8 @@ export function documentFrom(room: RoomName, updates: Iterable<Uint8Array>): Y.D
 export function readEntries<T>(
   doc: Y.Doc,
   root: string,
-  keyShape: z.ZodType<string>,
-  valueShape: z.ZodType<T>,
+  keyShape: z.ZodMiniType<string>,
+  valueShape: z.ZodMiniType<T>,
 ): Map<string, T> {
   const entries = new Map<string, T>();
   for (const [key, value] of doc.getMap(root)) {

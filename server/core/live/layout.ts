@@ -4,7 +4,7 @@
  * What a browser or a stranger writes is parsed with these shapes on every read; what does not parse is left
  * out by readers and refused by the server. Coordinates are 0..1 of the upright original. Pure.
  */
-import { z } from 'zod';
+import { z } from 'zod/mini';
 import {
   Condition,
   FractionPoint,
@@ -33,16 +33,16 @@ export const ROOT_KEYS = {
 } as const;
 
 /** Ids of planes, pictures, people, marks: letters, digits and hyphens. */
-export const LiveId = z.string().regex(/^[0-9A-Za-z-]{1,64}$/);
+export const LiveId = z.string().check(z.regex(/^[0-9A-Za-z-]{1,64}$/));
 
 /** A fractional index, compared character by character; see `order.ts`. */
-export const LiveOrder = z.string().regex(/^[0-9A-Za-z]{0,199}[1-9A-Za-z]$/);
+export const LiveOrder = z.string().check(z.regex(/^[0-9A-Za-z]{0,199}[1-9A-Za-z]$/));
 
 /** `setup.planes`: Y.Map id → Y.Map of these keys. Far to near by `order`, then by id. */
 export const LivePlane = z.strictObject({
-  name: z.string().min(1).max(80),
+  name: z.string().check(z.minLength(1), z.maxLength(80)),
   kind: PlaneKind,
-  tilt: PlaneTilt.nullable(),
+  tilt: z.nullable(PlaneTilt),
   order: LiveOrder,
 });
 export type LivePlane = z.infer<typeof LivePlane>;
@@ -59,9 +59,9 @@ export type LivePhoto = PhotoCorrection;
 /** `painting.focus`: Y.Map 'point' → point of the upright original. */
 export const LiveFocus = FractionPoint;
 /** Key of `painting.meant`: `V4` for every plane, `V4-<planeId>` for one. */
-export const LiveReadingId = z.string().regex(/^[0-9A-Za-z-]{1,72}$/);
+export const LiveReadingId = z.string().check(z.regex(/^[0-9A-Za-z-]{1,72}$/));
 /** `painting.meant`: Y.Map of those → the painter's reason, or true where none was given. */
-export const LiveMeant = z.union([z.literal(true), z.string().max(400)]);
+export const LiveMeant = z.union([z.literal(true), z.string().check(z.maxLength(400))]);
 /** What a painter says of an adjustment card or a mark. */
 export const ANSWER_STATES = ['open', 'accepted', 'adapted', 'declined', 'tried', 'done'] as const;
 export type AnswerState = (typeof ANSWER_STATES)[number];
@@ -69,9 +69,9 @@ export type AnswerState = (typeof ANSWER_STATES)[number];
 export const LiveAnswer = z.strictObject({
   state: z.enum(ANSWER_STATES),
   /** The painter's own words: another way, or why not; may be empty. */
-  words: z.string().max(1000),
+  words: z.string().check(z.maxLength(1000)),
   /** Readings that stood on the card when it was answered: a card about others is open again. */
-  about: z.array(z.string().max(40)).max(20),
+  about: z.array(z.string().check(z.maxLength(40))).check(z.maxLength(20)),
 });
 export type LiveAnswer = z.infer<typeof LiveAnswer>;
 /** Longest `painting.intention` and longest text of a mark, in characters. */
@@ -84,20 +84,20 @@ export const TEXT_LIMIT = 4000;
  */
 export const LiveCardKey = z
   .string()
-  .regex(/^(plane-[0-9A-Za-z-]{1,64}|own-[0-9A-Za-z-]{1,64}|picture|photo)\.[a-zA-Z]{1,16}$/);
+  .check(z.regex(/^(plane-[0-9A-Za-z-]{1,64}|own-[0-9A-Za-z-]{1,64}|picture|photo)\.[a-zA-Z]{1,16}$/));
 /** The parts of a card: a missing one is as it was measured. */
 export const LiveCard = z.strictObject({
   /** Plane that a card of a teacher's own is about; missing = the whole picture. */
-  planeId: LiveId.optional(),
+  planeId: z.optional(LiveId),
   /** What to do, for example `darks: lift about half a step`. */
-  what: z.string().min(1).max(400).optional(),
-  how: z.string().max(1000).optional(),
-  why: z.string().max(1000).optional(),
-  check: z.string().max(1000).optional(),
+  what: z.optional(z.string().check(z.minLength(1), z.maxLength(400))),
+  how: z.optional(z.string().check(z.maxLength(1000))),
+  why: z.optional(z.string().check(z.maxLength(1000))),
+  check: z.optional(z.string().check(z.maxLength(1000))),
   /** Place among the cards; missing = by rank, after those that have one. */
-  order: LiveOrder.optional(),
+  order: z.optional(LiveOrder),
   /** True: the teacher left it out. */
-  dropped: z.literal(true).optional(),
+  dropped: z.optional(z.literal(true)),
 });
 export type LiveCard = z.infer<typeof LiveCard>;
 
@@ -106,9 +106,9 @@ export const LiveAir = LabColour;
 /** `setup.conditions`: Y.Map condition → true. */
 export const LiveCondition = Condition;
 /** `setup.unreliable`: Y.Map planeId → reason. */
-export const LiveUnreliable = z.string().max(400);
+export const LiveUnreliable = z.string().check(z.maxLength(400));
 /** `setup.plan`: Y.Map 'ladder' → list. */
-export const LivePlan = z.array(PlannedPlane).max(12);
+export const LivePlan = z.array(PlannedPlane).check(z.maxLength(12));
 export { Outline as LiveOutline };
 
 export const MARK_KINDS = ['pin', 'stroke', 'reply'] as const;
@@ -116,7 +116,7 @@ export const MARK_KINDS = ['pin', 'stroke', 'reply'] as const;
 /** A point of a mark; the third number is pen pressure 0..1 where the pen tells it. */
 export const MarkPoint = z.union([
   FractionPoint,
-  z.tuple([z.number().finite(), z.number().finite(), z.number().min(0).max(1)]),
+  z.tuple([z.number(), z.number(), z.number().check(z.minimum(0), z.maximum(1))]),
 ]);
 
 /** `marks.marks`: Y.Map id → Y.Map of these keys; `text` is a Y.Text and appears here as its string. */
@@ -126,20 +126,20 @@ export const LiveMark = z.strictObject({
   pictureId: LiveId,
   kind: z.enum(MARK_KINDS),
   /** One point for a pin, the path for a stroke, none for a reply. */
-  points: z.array(MarkPoint).max(4000),
-  text: z.string().max(TEXT_LIMIT),
-  planeId: LiveId.nullable(),
+  points: z.array(MarkPoint).check(z.maxLength(4000)),
+  text: z.string().check(z.maxLength(TEXT_LIMIT)),
+  planeId: z.nullable(LiveId),
   /** Id of the mark this one answers, or null. */
-  parent: LiveId.nullable(),
+  parent: z.nullable(LiveId),
   /** Milliseconds since 1970, by its author's clock. */
-  at: z.number().finite(),
+  at: z.number(),
 });
 export type LiveMark = z.infer<typeof LiveMark>;
 
 /** `painting.result`: Y.Map, written by the server alone. `number` rises with every new result. */
 export const LiveResult = z.strictObject({
-  number: z.number().int(),
-  pending: z.string().max(400).nullable(),
+  number: z.int(),
+  pending: z.nullable(z.string().check(z.maxLength(400))),
 });
 export type LiveResult = z.infer<typeof LiveResult>;
 
@@ -149,10 +149,7 @@ export type LiveResult = z.infer<typeof LiveResult>;
  */
 export const Presence = z.object({
   person: z.object({ id: z.string(), name: z.string(), role: z.string() }),
-  pointer: z.object({ pictureId: z.string(), x: z.number(), y: z.number() }).nullable().optional(),
-  hold: z
-    .object({ what: z.string().max(200), since: z.number() })
-    .nullable()
-    .optional(),
+  pointer: z.optional(z.nullable(z.object({ pictureId: z.string(), x: z.number(), y: z.number() }))),
+  hold: z.optional(z.nullable(z.object({ what: z.string().check(z.maxLength(200)), since: z.number() }))),
 });
 export type Presence = z.infer<typeof Presence>;

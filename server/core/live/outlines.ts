@@ -4,14 +4,14 @@
  * An outline is replaced whole, in 0..1 of the upright original. Pure apart from the document given.
  */
 import type * as Y from 'yjs';
-import { z } from 'zod';
+import { z } from 'zod/mini';
 import { Outline } from '../contract/setup.ts';
 import { Problem } from '../problem.ts';
 import { putEntry, readEntries } from './document.ts';
 import { LiveId, outlineKey } from './layout.ts';
 
 /** Keys of `setup.outlines`: "pictureId/planeId". */
-export const ReferenceOutlineKey = z.string().regex(/^[0-9A-Za-z-]{1,64}\/[0-9A-Za-z-]{1,64}$/);
+export const ReferenceOutlineKey = z.string().check(z.regex(/^[0-9A-Za-z-]{1,64}\/[0-9A-Za-z-]{1,64}$/));
 
 /** "pictureId/planeId" → outline, for every reference. */
 export function readReferenceOutlines(doc: Y.Doc): Map<string, Outline> {

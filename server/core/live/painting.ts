@@ -5,7 +5,7 @@
  * are 0..1 of the upright original. Pure apart from the document given.
  */
 import type * as Y from 'yjs';
-import { z } from 'zod';
+import { z } from 'zod/mini';
 import type { Card, FractionPoint } from '../contract/setup.ts';
 import { Problem } from '../problem.ts';
 import { edit, putEntry, readEntries, replaceText } from './document.ts';

@@ -5,7 +5,7 @@
  * document given.
  */
 import type * as Y from 'yjs';
-import { z } from 'zod';
+import { z } from 'zod/mini';
 import type { Condition, LabColour, PlannedPlane } from '../contract/setup.ts';
 import { putEntry, readEntries } from './document.ts';
 import { LiveAir, LiveCondition, LiveId, LivePlan, LiveUnreliable } from './layout.ts';

@@ -5,7 +5,7 @@
  * cannot see: lists inside maps, formatted text, documents inside documents. Pure.
  */
 import * as Y from 'yjs';
-import { z } from 'zod';
+import { z } from 'zod/mini';
 import type { RoomKind } from './document.ts';
 import {
   LiveAir,
@@ -69,7 +69,7 @@ export function textFits(text: Y.Text): boolean {
   });
 }
 
-function plain(key: z.ZodType<string>, shape: z.ZodType): EntryCheck {
+function plain(key: z.ZodMiniType<string>, shape: z.ZodMiniType): EntryCheck {
   return (name, value) => key.safeParse(name).success && shape.safeParse(value).success;
 }
 

@@ -3,7 +3,7 @@
  *
  * Shared by `server/live` and the browser. `DEVELOPERS.md` repeats these as a table. Pure.
  */
-import { z } from 'zod';
+import { z } from 'zod/mini';
 
 /** y-protocols' own numbers. */
 export const MESSAGE_SYNC = 0;
@@ -34,7 +34,7 @@ export const CLOSE = {
 } as const;
 
 /** The whole sentence; a close frame's own reason has room for 123 bytes only. */
-export const Refusal = z.object({ code: z.number().int(), message: z.string() });
+export const Refusal = z.object({ code: z.int(), message: z.string() });
 export type Refusal = z.infer<typeof Refusal>;
 
 /** Whether a browser should drop its copy of the room and load it afresh after this close code. */

@@ -1,5 +1,5 @@
 import { Readable } from 'node:stream';
-import { PICTURE_SIZES } from '#server/core/contract/requests.ts';
+import { PICTURE_SIZES } from '#server/core/contract/picture-choices.ts';
 import { Problem } from '#server/core/problem.ts';
 import { pictureNotFound } from '#server/http/picture-not-found.ts';
 import { handle } from '#server/http/respond.ts';
