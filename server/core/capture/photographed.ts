@@ -11,6 +11,7 @@ import { applyCorrection, carryBytes, changesNothing, planCorrection } from '../
 import type { LightField } from '../rectify/light-field.ts';
 import { findGlare, NEAR_CLIPPED } from './glare.ts';
 import type { PhotoFacts } from './photo-facts.ts';
+import { smallPaintingNote } from './small-painting.ts';
 import { isSoft } from './softness.ts';
 import { viewOf } from './view-facts.ts';
 
@@ -61,17 +62,19 @@ export function photographed(
   const glare = findGlare(plate, nearClipped, isBeyondPaint(plan.light));
   const enlarge = fullSidePx ? fullSidePx / Math.max(raster.widthPx, raster.heightPx) : 1;
   const { cards, clippedCards, border, unevenness, cardsApart, reasons } = plan.light;
+  const view = viewOf(wanted, raster.widthPx * enlarge, raster.heightPx * enlarge);
+  const small = smallPaintingNote(view.shortSidePx);
   const facts: PhotoFacts = {
     cards,
     clippedCards,
     border,
     unevenness,
     cardsApart,
-    ...viewOf(wanted, raster.widthPx * enlarge, raster.heightPx * enlarge),
+    ...view,
     soft: isSoft(plate),
     glareShare: glare.share,
     wet: noted.wet ?? null,
-    notes: reasons,
+    notes: small ? [...reasons, small] : reasons,
   };
   const carried =
     clipped && !same ? carryBytes((pixel) => clipped[pixel] as number, raster, plan) : (clipped ?? null);

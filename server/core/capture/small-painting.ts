@@ -1,0 +1,14 @@
+/**
+ * Says when a painting is too small in its photo for its figures to mean much.
+ *
+ * In the flow: corners + size of the photo -> [small-painting] -> notes of the capture, screen. Pure.
+ */
+
+/** Shorter side of a painting, in pixels of its photo, under which a plane is a handful of pixels. */
+const FEWEST_PX = 300;
+
+/** One sentence for a painting under 300 px, else null. @param shortSidePx as in `PhotoFacts`. */
+export function smallPaintingNote(shortSidePx: number): string | null {
+  if (shortSidePx >= FEWEST_PX) return null;
+  return `The painting is only ${Math.round(shortSidePx)} pixels on its shorter side in this photo; below ${FEWEST_PX} its figures are rough. Step closer and photograph it again.`;
+}
