@@ -6,6 +6,7 @@
  */
 import type { AdjustmentCard } from '../readings/cards.ts';
 import type { Observation } from '../readings/observations.ts';
+import type { ReadingForm } from '../readings/rule.ts';
 import type { LabColour } from './setup.ts';
 
 export type HueFamily = 'red' | 'orange' | 'yellow' | 'green' | 'blue' | 'violet';
@@ -107,6 +108,8 @@ export interface PlaneResult {
 
 export interface Reading {
   id: string;
+  /** Whether it departs from the target, asks about what the target shows too, or has no target to go by. */
+  form?: ReadingForm;
   planes: string[];
   severity: number;
   sentence: string;

@@ -40,6 +40,8 @@ export interface AdjustmentCard {
   healthLine: boolean;
   /** True for the at most three that are open by default. */
   open: boolean;
+  /** Ids of other cards that this one would undo: never open beside them. */
+  against?: string[];
 }
 
 /** A card before it is put into words. */
@@ -109,15 +111,33 @@ function actionOf({ part, direction, amountL }: Lever, grade: Grade): CardAction
 
 const WHERE: Record<string, string> = { photo: 'the photo of the painting', picture: 'the whole picture' };
 
-/** Puts a draft into words. @param planes names of the document's planes, far to near. */
-export function cardOf(draft: Draft, planes: readonly string[], grade: Grade, open: boolean): AdjustmentCard {
+/** What `cardOf` needs besides the draft. */
+export interface CardSurroundings {
+  /** Names of the document's planes, far to near. */
+  planes: readonly string[];
+  grade: Grade;
+  open: boolean;
+  /** Drafts that this one would undo. */
+  against: readonly Draft[];
+}
+
+function planeOf(draft: Draft): string | null {
+  return WHERE[draft.place] ? null : (draft.moves[0]?.lever.plane ?? null);
+}
+
+function idOf(draft: Draft, planes: readonly string[]): string {
+  const plane = planeOf(draft);
+  return `${draft.lead.rule.id}-${plane === null ? draft.place : `plane-${planes.indexOf(plane) + 1}`}`;
+}
+
+/** Puts a draft into words. */
+export function cardOf(draft: Draft, { planes, grade, open, against }: CardSurroundings): AdjustmentCard {
   const lever = draft.moves[0]?.lever;
   if (!lever) throw new Error('A card needs something to do.');
   const actions = draft.moves.map((move) => actionOf(move.lever, grade));
-  const plane = WHERE[draft.place] ? null : lever.plane;
-  const place = plane === null ? draft.place : `plane-${planes.indexOf(plane) + 1}`;
+  const plane = planeOf(draft);
   return {
-    id: `${draft.lead.rule.id}-${place}`,
+    id: idOf(draft, planes),
     readings: [...new Set(draft.found.map(({ rule }) => rule.id))],
     plane,
     where: plane ?? WHERE[draft.place] ?? '',
@@ -126,5 +146,6 @@ export function cardOf(draft: Draft, planes: readonly string[], grade: Grade, op
     check: wordsOfLever(lever.part, lever.direction).check,
     healthLine: actions.some(({ mixes }) => mixes),
     open,
+    against: against.map((other) => idOf(other, planes)),
   };
 }

@@ -8,7 +8,7 @@
 import type { Draft } from './cards.ts';
 import type { Found } from './find-readings.ts';
 import type { ReadingId } from './rule.ts';
-import { undoesEachOther } from './undo.ts';
+import { cardsUndoEachOther } from './undo.ts';
 
 export const MOST_PRIORITIES = 3;
 
@@ -30,9 +30,7 @@ export function prioritiesOf(drafts: readonly Draft[], readings: readonly Found[
   const open: Priority[] = [];
   for (const draft of drafts) {
     if (open.length === MOST_PRIORITIES) break;
-    const undone = open.some((other) =>
-      other.draft.moves.some((one) => draft.moves.some((two) => undoesEachOther(one, two))),
-    );
+    const undone = open.some((other) => cardsUndoEachOther(other.draft.moves, draft.moves));
     const id = nameFor(
       draft,
       readings,

@@ -5,12 +5,13 @@
  * output. Pure. Definitions: measure.md section 5 and the trade notes, section 9.
  */
 import type { Reading } from '../contract/measures.ts';
-import { type AdjustmentCard, cardOf, draftCards } from './cards.ts';
+import { type AdjustmentCard, cardOf, type Draft, draftCards } from './cards.ts';
 import { type Found, findReadings } from './find-readings.ts';
 import { type Observation, observationsOf } from './observations.ts';
 import { prioritiesOf } from './priorities.ts';
 import type { ReadingForm } from './rule.ts';
 import { type ReadingsInput, sceneOf } from './scene.ts';
+import { cardsUndoEachOther } from './undo.ts';
 import { type Works, worksOf } from './works.ts';
 
 export interface ReadingsResult {
@@ -26,8 +27,8 @@ export interface ReadingsResult {
   cards: AdjustmentCard[];
 }
 
-function readingOf({ rule, planes, severity, sentence, muted }: Found): Reading {
-  return { id: rule.id, planes, severity, sentence, why: rule.why, source: rule.source, muted };
+function readingOf({ rule, form, planes, severity, sentence, muted }: Found): Reading {
+  return { id: rule.id, form, planes, severity, sentence, why: rule.why, source: rule.source, muted };
 }
 
 /** Takes the document before its own `readings`, `priorities` and `works` are filled; it is not changed. */
@@ -37,13 +38,22 @@ export function readingsOf(input: ReadingsInput): ReadingsResult {
   const drafts = draftCards(found);
   const priorities = prioritiesOf(drafts, found);
   const open = new Set(priorities.map(({ draft }) => draft));
-  const names = input.document.planes.map(({ name }) => name);
+  const planes = input.document.planes.map(({ name }) => name);
+  const undoneBy = (draft: Draft) =>
+    drafts.filter((other) => other !== draft && cardsUndoEachOther(draft.moves, other.moves));
   return {
     readings: found.map(readingOf),
     forms: found.map(({ form }) => form),
     observations: observationsOf(scene),
     priorities: priorities.map(({ id }) => id),
     works: worksOf(scene, found),
-    cards: drafts.map((draft) => cardOf(draft, names, scene.noise.grade, open.has(draft))),
+    cards: drafts.map((draft) =>
+      cardOf(draft, {
+        planes,
+        grade: scene.noise.grade,
+        open: open.has(draft),
+        against: undoneBy(draft),
+      }),
+    ),
   };
 }

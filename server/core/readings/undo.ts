@@ -55,3 +55,8 @@ function sentAfter(one: Move, two: Move): boolean {
 export function undoesEachOther(one: Move, two: Move): boolean {
   return opposed(one, two) || sentAfter(one, two) || sentAfter(two, one);
 }
+
+/** The same for everything that two cards say. */
+export function cardsUndoEachOther(one: readonly Move[], two: readonly Move[]): boolean {
+  return one.some((move) => two.some((other) => undoesEachOther(move, other)));
+}
