@@ -1,0 +1,107 @@
+/**
+ * Patches in painters' words: one by itself, and two against each other.
+ *
+ * In the flow: patches + how far their photos can be trusted -> [patch-words] -> patch tool. Words say no more than
+ * the photo can tell: at grade C the order of value alone. Pure. The bounds of the words are common practice, no source;
+ * the deviations are those of `readings/noise.ts`.
+ */
+import { difference2000 } from '../colour/difference.ts';
+import { type Grade, Noise } from '../readings/noise.ts';
+import { stepsInWords } from './nine-steps.ts';
+import type { Patch } from './patch.ts';
+
+/** `exact` for a reference, which is taken as it is; else the grade of the painting's photo. */
+export type Trust = 'exact' | Grade;
+
+export interface PatchSource {
+  readonly patch: Patch;
+  readonly pictureId: string;
+  readonly trust: Trust;
+}
+
+/** Smallest differences that are named at all: L*, and units of C*ab and of warm-cool. */
+const SAME_L = 2;
+const SAME_AB = 3;
+/** Deviations that a difference must exceed. */
+const SURE = 2;
+/** C*ab below which a colour is neutral, greyed, of middling strength; above, strong. */
+const NEUTRAL = 4;
+const GREYED = 16;
+const MIDDLING = 36;
+
+/** The least that two sources together can be trusted: `exact` only where both are. */
+export function jointTrust(one: Trust, other: Trust): Trust {
+  const order: Trust[] = ['exact', 'A', 'B', 'C'];
+  return order[Math.max(order.indexOf(one), order.indexOf(other))] ?? 'C';
+}
+
+/** `neutral`, `greyed`, `of middling strength`, `strong`. */
+export function strengthWords(chroma: number): string {
+  if (chroma < NEUTRAL) return 'neutral';
+  if (chroma < GREYED) return 'greyed';
+  return chroma < MIDDLING ? 'of middling strength' : 'strong';
+}
+
+/** `warm`, `cool`, or `neither warm nor cool`. @param warmCool units near C*ab. */
+export function temperatureWords(warmCool: number): string {
+  if (Math.abs(warmCool) < NEUTRAL) return 'neither warm nor cool';
+  return warmCool > 0 ? 'warm' : 'cool';
+}
+
+/** Deviations of a difference, L* and ab: what one photo's light shares falls out within one picture. */
+function deviations(from: PatchSource, to: PatchSource): { L: number; ab: number } {
+  const noise = ({ trust }: PatchSource) => (trust === 'exact' ? null : new Noise(trust));
+  const [one, other] = [noise(from), noise(to)];
+  if (from.pictureId === to.pictureId) return { L: other?.relationL ?? 0, ab: other?.relationAb ?? 0 };
+  return {
+    L: Math.hypot(one?.absoluteL ?? 0, other?.absoluteL ?? 0),
+    ab: Math.hypot(one?.absoluteAb ?? 0, other?.absoluteAb ?? 0),
+  };
+}
+
+export interface PatchDifference {
+  /** For example `a step darker`, `cooler`, `about as strong`: how the second stands to the first. */
+  readonly words: readonly string[];
+  /** Second − first; null where the photos allow no figure. */
+  readonly figures: {
+    readonly lightness: number;
+    readonly chroma: number;
+    readonly warmCool: number;
+    /** CIEDE2000. */
+    readonly dE00: number;
+  } | null;
+  readonly trust: Trust;
+}
+
+/** A direction in a word; the word for `same` inside its noise. */
+function direction(amount: number, least: number, [more, less, same]: readonly string[]): string {
+  if (Math.abs(amount) < least) return same ?? '';
+  return (amount > 0 ? more : less) ?? '';
+}
+
+/** How `to` stands to `from`, in words first. */
+export function patchDifference(from: PatchSource, to: PatchSource): PatchDifference {
+  const trust = jointTrust(from.trust, to.trust);
+  const sigma = deviations(from, to);
+  const leastL = Math.max(SAME_L, SURE * sigma.L);
+  const leastAb = Math.max(SAME_AB, SURE * sigma.ab);
+  const [one, other] = [from.patch, to.patch];
+  const lightness = other.lab.L - one.lab.L;
+  if (trust === 'C') {
+    const same = 'too near in value for this photo to tell';
+    return { words: [direction(lightness, leastL, ['lighter', 'darker', same])], figures: null, trust };
+  }
+  const chroma = other.chroma - one.chroma;
+  const warmCool = other.warmCool - one.warmCool;
+  const amount = stepsInWords(lightness, trust === 'B' ? 0.5 : 0.25);
+  const words = [
+    direction(lightness, leastL, [`${amount} lighter`, `${amount} darker`, 'about the same value']),
+    direction(warmCool, leastAb, ['warmer', 'cooler', 'about as warm or cool']),
+    direction(chroma, leastAb, ['stronger', 'greyer', 'about as strong']),
+  ];
+  return {
+    words,
+    figures: { lightness, chroma, warmCool, dE00: difference2000(one.lab, other.lab) },
+    trust,
+  };
+}
