@@ -142,6 +142,8 @@ export interface CritiqueWriters {
   changeCard(pictureId: string, key: string, change: { [P in keyof LiveCard]?: LiveCard[P] | null }): void;
   /** A card of a teacher's own. @returns Its key. */
   addCard(pictureId: string, card: LiveCard): string;
+  /** Puts cards into a new order, as one step: key of a card → its order. */
+  orderCards(pictureId: string, orders: ReadonlyMap<string, string>): void;
   /** A measured card as measured again; a card of a teacher's own gone. */
   clearCard(pictureId: string, key: string): void;
 }

@@ -7,7 +7,7 @@
 import { uuidv4 } from 'lib0/random';
 import type * as Y from 'yjs';
 import { Outline } from '#server/core/contract/setup.ts';
-import { changeCard, clearCard, setAnswer } from '#server/core/live/card-answers.ts';
+import { changeCard, clearCard, orderCards, setAnswer } from '#server/core/live/card-answers.ts';
 import { edit } from '#server/core/live/document.ts';
 import { outlineKey } from '#server/core/live/layout.ts';
 import { editMarkText, type Mark, putMark, removeMark } from '#server/core/live/marks.ts';
@@ -154,6 +154,7 @@ function critiqueWriters(documents: Documents): CritiqueWriters {
       on(pictureId, (doc) => changeCard(doc, key, card));
       return key;
     },
+    orderCards: (pictureId, orders) => on(pictureId, (doc) => orderCards(doc, orders)),
     clearCard: (pictureId, key) => on(pictureId, (doc) => clearCard(doc, key)),
   };
 }

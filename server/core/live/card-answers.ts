@@ -33,6 +33,13 @@ export function changeCard(
   });
 }
 
+/** Puts cards into a new order. @param orders Key of a card → its order. One step. */
+export function orderCards(doc: Y.Doc, orders: ReadonlyMap<string, string>): void {
+  edit(doc, () => {
+    for (const [card, order] of orders) putEntry(doc, 'cards', `${card}.order`, order);
+  });
+}
+
 /** Takes away everything that was said on a card: a measured one is as measured again, one's own is gone. */
 export function clearCard(doc: Y.Doc, card: string): void {
   edit(doc, () => {
