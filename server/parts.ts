@@ -59,6 +59,10 @@ function join(settings: Environment, live: Live, runner: Runner): Services {
       return taken;
     },
     measuresOf: (boardId, pictureId) => runner.measuresOf(boardId, pictureId),
+    pictureNoted(boardId, pictureId) {
+      runner.pictureNoted(boardId, pictureId);
+      announce(boardId);
+    },
     async pictureRemoved(boardId, pictureId) {
       await live.closePicture(boardId, pictureId);
       await runner.pictureRemoved(boardId, pictureId);

@@ -7,13 +7,14 @@
 
 import { words } from '#app/_words/en.ts';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
-import type { InviteRequest } from '#server/core/contract/requests.ts';
+import type { InviteRequest, PictureNotes } from '#server/core/contract/requests.ts';
 import type {
   BoardView,
   ErrorBody,
   InviteView,
   Pending,
   PersonView,
+  PictureView,
 } from '#server/core/contract/responses.ts';
 import type { InviteRole } from '#server/core/contract/roles.ts';
 
@@ -88,6 +89,11 @@ export function deleteBoard(boardId: string): Promise<unknown> {
 
 export function deletePicture(boardId: string, pictureId: string): Promise<unknown> {
   return call(`${board(boardId)}/pictures/${encodeURIComponent(pictureId)}`, { method: 'DELETE' });
+}
+
+/** Notes paint, drying or light of a painting; null takes a note away. */
+export function notePicture(boardId: string, pictureId: string, notes: PictureNotes): Promise<PictureView> {
+  return call(`${board(boardId)}/pictures/${encodeURIComponent(pictureId)}`, withBody('PATCH', notes));
 }
 
 /** The measures of a painting, or what is being done about them. */

@@ -26,3 +26,9 @@ export function mayPost(role: BoardRole): boolean {
 export function mayDeletePicture(board: BoardView, picture: PictureView): boolean {
   return picture.painter.id === board.me.id || runsBoard(board.role) || board.role === 'teacher';
 }
+
+/** Note what a painting is made with and how it was photographed: its painter, a teacher, the host. */
+export function mayNotePicture(board: BoardView, picture: PictureView): boolean {
+  if (picture.kind !== 'painting' || board.role === 'viewer') return false;
+  return picture.painter.id === board.me.id || board.role === 'teacher' || board.role === 'host';
+}

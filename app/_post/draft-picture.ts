@@ -5,14 +5,16 @@
  */
 
 import { words } from '#app/_words/en.ts';
+import { mediumFrom } from '#app/_words/en-noted.ts';
 import { fileSize } from '#app/_words/figures.ts';
 import type { Rights } from '#server/core/contract/picture-choices.ts';
 import type { PictureFields } from '#server/core/contract/requests.ts';
+import type { NotedDraft } from './noted-fields.tsx';
 
 /** As the server's limit: 60 MB. Asked here too, so that nobody waits for a refusal. */
 export const MOST_BYTES = 60_000_000;
 
-export interface DraftPicture {
+export interface DraftPicture extends NotedDraft {
   key: string;
   file: File;
   kind: PictureFields['kind'];
@@ -38,6 +40,9 @@ export function draftsFrom(files: readonly File[], { paintingsOnly, firstKey }: 
     rights: null,
     credit: '',
     follows: null,
+    medium: '',
+    drying: null,
+    light: null,
   }));
 }
 
@@ -55,7 +60,15 @@ export function troubleWith(draft: DraftPicture): string | null {
 /** The fields that go with the file; empty ones are left out. */
 export function fieldsOf(draft: DraftPicture): PictureFields {
   if (draft.kind === 'painting') {
-    return { kind: 'painting', ...(draft.follows ? { follows: draft.follows } : {}) };
+    const { follows, drying, light } = draft;
+    const medium = mediumFrom(draft.medium);
+    return {
+      kind: 'painting',
+      ...(follows ? { follows } : {}),
+      ...(medium ? { medium } : {}),
+      ...(drying ? { drying } : {}),
+      ...(light ? { light } : {}),
+    };
   }
   const credit = draft.credit.trim();
   return {

@@ -4,9 +4,11 @@ import { useEffect, useState } from 'react';
 import { Button } from '#app/_ui/button.tsx';
 import { ChoiceField, TextField } from '#app/_ui/field.tsx';
 import { words } from '#app/_words/en.ts';
+import { notedText } from '#app/_words/en-noted.ts';
 import { fileSize } from '#app/_words/figures.ts';
 import { RIGHTS } from '#server/core/contract/picture-choices.ts';
 import type { DraftPicture } from './draft-picture.ts';
+import { NotedFields } from './noted-fields.tsx';
 import styles from './post.module.css';
 
 interface DraftRowProps {
@@ -59,6 +61,12 @@ export function DraftRow({ draft, mayReference, earlier, trouble, onChange, onLe
               </option>
             ))}
           </ChoiceField>
+        ) : null}
+        {draft.kind === 'painting' ? (
+          <details className={styles.noting}>
+            <summary>{notedText.summary}</summary>
+            <NotedFields noted={draft} onChange={onChange} />
+          </details>
         ) : null}
         <p role="alert" className={styles.trouble}>
           {trouble}

@@ -2,12 +2,14 @@
 /** Every picture of the board with what is known of it, and for those who may, a way to delete it. IO: HTTP. */
 import { useState } from 'react';
 import { deletePicture, pictureAddress, sentenceOf } from '#app/_api/client.ts';
-import { mayDeletePicture } from '#app/_people/roles-on-board.ts';
+import { mayDeletePicture, mayNotePicture } from '#app/_people/roles-on-board.ts';
+import { Noting } from '#app/_post/noting.tsx';
 import { pictureName } from '#app/_post/picture-names.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { Dialog } from '#app/_ui/dialog.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
 import { words } from '#app/_words/en.ts';
+import { lightWords, notedWords } from '#app/_words/en-noted.ts';
 import { dateTime } from '#app/_words/figures.ts';
 import type { BoardView, PictureView } from '#server/core/contract/responses.ts';
 import styles from './shelf.module.css';
@@ -39,6 +41,7 @@ interface RowProps {
 
 function Row({ board, picture, refresh }: RowProps) {
   const rights = [picture.rights ? words.rights[picture.rights] : null, picture.credit].filter(Boolean);
+  const noted = [notedWords(picture), lightWords(picture)].filter(Boolean);
   return (
     <li className={styles.row}>
       {/* biome-ignore lint/performance/noImgElement: our own renditions, as on the shelf. */}
@@ -52,12 +55,16 @@ function Row({ board, picture, refresh }: RowProps) {
       <div className={styles.about}>
         <h3>{pictureName(picture, board.pictures)}</h3>
         {rights.length > 0 ? <p>{rights.join('. ')}</p> : null}
+        {noted.length > 0 ? <p>{noted.join('. ')}</p> : null}
         <p>
           {words.shelf.size(picture.width, picture.height)}, {dateTime(picture.createdAt)}
         </p>
         <a href={pictureAddress(board.id, picture.id, 2560)} target="_blank" rel="noreferrer">
           {words.shelf.original}
         </a>
+        {mayNotePicture(board, picture) ? (
+          <Noting boardId={board.id} picture={picture} refresh={refresh} />
+        ) : null}
         {mayDeletePicture(board, picture) ? (
           <Delete board={board} picture={picture} refresh={refresh} />
         ) : null}

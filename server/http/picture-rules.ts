@@ -6,6 +6,7 @@
  * | post a reference | yes | yes | yes | no | no | no |
  * | post a painting | yes | yes | yes | yes | no | no |
  * | take a picture back | any | any | any | their own | their own | their own |
+ * | note medium, drying, light of a painting | their own | any | any | their own | their own | no |
  *
  * A reference sets the task for everybody on the board, so it comes from whoever runs it. Whoever posted a
  * picture can always take it back, whatever they have become since. Pure.
@@ -39,6 +40,19 @@ export function refuseTakingBack(role: BoardRole, personId: string, posted: stri
   throw new Problem(
     'not-allowed',
     'Only whoever posted this picture, a teacher, the owner and the host may take it back. Ask one of them.',
+  );
+}
+
+/**
+ * What a painting is may be noted by whoever may write in its painting room: its painter, a teacher, the host.
+ *
+ * @param posted Person id of whoever posted the picture. @throws Problem `not-allowed` with who may instead.
+ */
+export function refuseNoting(role: BoardRole, personId: string, posted: string): void {
+  if (role === 'host' || role === 'teacher' || (personId === posted && role !== 'viewer')) return;
+  throw new Problem(
+    'not-allowed',
+    'Only the painter of this picture, a teacher and the host may note what it is painted with. Ask one of them.',
   );
 }
 

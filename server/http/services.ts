@@ -15,6 +15,8 @@ export interface Services {
   takeInPicture(incoming: IncomingPicture): Promise<{ id: string; width: number; height: number }>;
   /** The current measures of a painting, or what is being done about them. */
   measuresOf(boardId: string, pictureId: string): Promise<MeasureDocument | Pending>;
+  /** What is noted of a painting changed: browsers hear of it, and it is measured again where that counts. */
+  pictureNoted(boardId: string, pictureId: string): void;
   /** A picture went: its painting room closes, its live history goes, the board measures again. */
   pictureRemoved(boardId: string, pictureId: string): Promise<void>;
   /** A board went: every socket on it is closed, its live history and unshared blobs go. */

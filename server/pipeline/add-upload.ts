@@ -55,7 +55,8 @@ async function refuseStrangeStates({ boardId, fields }: IncomingPicture): Promis
 }
 
 function rowOf(incoming: IncomingPicture, taken: TakenIn, untouchedHash: string | null) {
-  const { kind, follows, rights, credit, caption } = incoming.fields;
+  const { kind, follows, rights, credit, caption, medium, drying, light } = incoming.fields;
+  const painted = kind === 'painting';
   return {
     boardId: incoming.boardId,
     painterId: incoming.painterId,
@@ -64,6 +65,9 @@ function rowOf(incoming: IncomingPicture, taken: TakenIn, untouchedHash: string 
     rights: kind === 'reference' ? (rights ?? null) : null,
     credit: credit || null,
     caption: caption || null,
+    medium: painted ? (medium ?? null) : null,
+    drying: painted ? (drying ?? null) : null,
+    light: painted ? (light ?? null) : null,
     widthPx: taken.width,
     heightPx: taken.height,
     originalHash: taken.original.hash,

@@ -80,14 +80,28 @@ async function ready(picture: Picture, reference: Picture | null, setup: Setup) 
     reference: reference && (await sourceOf(reference)),
     painting: await sourceOf(picture),
     ofReference: picture.kind === 'reference',
+    wet: wetOf(picture),
     setup,
   };
-  const parts = [FORMULA_VERSION, reference && essence(reference), picture.kind, essence(picture), setup];
+  const noted = { wet: job.wet };
+  const parts = [
+    FORMULA_VERSION,
+    reference && essence(reference),
+    picture.kind,
+    essence(picture),
+    noted,
+    setup,
+  ];
   return {
     kind: 'ready' as const,
     hash: createHash('sha256').update(JSON.stringify(parts)).digest('hex'),
     job,
   };
+}
+
+/** Whether the paint was wet when it was photographed; null where its painter noted nothing. */
+function wetOf({ drying }: Picture): boolean | null {
+  return drying === null ? null : drying === 'wet';
 }
 
 function essence({ originalHash, orientation }: Picture): unknown {

@@ -35,6 +35,8 @@ export interface MeasureJob {
   readonly painting: PictureSource;
   /** True where `painting` is a reference looked at alone: taken as exact, without a capture grade. */
   readonly ofReference: boolean;
+  /** Whether the paint was wet when it was photographed; null where its painter noted nothing. */
+  readonly wet: boolean | null;
   /** Outlines of the painting and `focus` in 0..1 of its upright original. */
   readonly setup: Setup;
 }

@@ -32,7 +32,13 @@ export async function measurePicture(job: MeasureJob): Promise<Measured> {
     prepared(job.painting, job.ofReference ? null : (setup.photo ?? {})),
   ]);
   const options = { exact: job.ofReference };
-  return { document: measurePrepared(reference, painting, onSquared(setup), options), leftOut };
+  const document = measurePrepared(reference, noted(painting, job.wet), onSquared(setup), options);
+  return { document, leftOut };
+}
+
+/** With the painter's note about the paint, which changes no pixel: the kept plate serves either way. */
+function noted(painting: Prepared, wet: boolean | null): Prepared {
+  return painting.facts ? { ...painting, facts: { ...painting.facts, wet } } : painting;
 }
 
 /** Outlines and focus of the painting from its upright original to the squared painting, as measuring wants them. */

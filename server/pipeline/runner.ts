@@ -38,6 +38,8 @@ export interface Runner {
   measuresOf(boardId: string, pictureId: string): Promise<MeasureDocument | Pending>;
   /** A live room stored an update. */
   roomChanged(boardId: string, room: string): void;
+  /** What is noted of a painting changed. */
+  pictureNoted(boardId: string, pictureId: string): void;
   /** The row of a picture went: what was measured against it is measured again. */
   pictureRemoved(boardId: string, pictureId: string): Promise<void>;
   /** The row of a board went: its files go. */
@@ -108,6 +110,10 @@ class MeasuringRunner implements Runner {
   roomChanged(boardId: string, room: string): void {
     if (room === 'setup') this.boardChanged(boardId);
     else if (room.startsWith('painting/')) this.changed(boardId, room.slice('painting/'.length));
+  }
+
+  pictureNoted(boardId: string, pictureId: string): void {
+    this.changed(boardId, pictureId);
   }
 
   async pictureRemoved(boardId: string, pictureId: string): Promise<void> {

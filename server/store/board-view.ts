@@ -1,6 +1,6 @@
 /** One board as a page shows it: its pictures and its people. IO: the database. */
 
-import { RIGHTS, type Rights } from '../core/contract/picture-choices.ts';
+import { DRYINGS, PHOTO_LIGHTS, RIGHTS } from '../core/contract/picture-choices.ts';
 import type { BoardView, MemberView, PictureView } from '../core/contract/responses.ts';
 import { type BoardRole, InviteRole } from '../core/contract/roles.ts';
 import { NOBODY } from './boards.ts';
@@ -49,6 +49,9 @@ interface PictureRow {
   rights: string | null;
   credit: string | null;
   caption: string | null;
+  medium: string | null;
+  drying: string | null;
+  light: string | null;
   createdAt: Date;
 }
 
@@ -60,13 +63,17 @@ export function pictureView(row: PictureRow): PictureView {
     height: row.heightPx,
     painter: row.painter,
     follows: row.followsId,
-    rights: rightsOf(row.rights),
+    rights: known(RIGHTS, row.rights),
     credit: row.credit,
     caption: row.caption,
+    medium: row.medium,
+    drying: known(DRYINGS, row.drying),
+    light: known(PHOTO_LIGHTS, row.light),
     createdAt: row.createdAt.toISOString(),
   };
 }
 
-function rightsOf(stored: string | null): Rights | null {
-  return RIGHTS.find((known) => known === stored) ?? null;
+/** A stored word where it is one of the choices, else null. */
+function known<Choice extends string>(choices: readonly Choice[], stored: string | null): Choice | null {
+  return choices.find((choice) => choice === stored) ?? null;
 }

@@ -6,8 +6,8 @@
  */
 import { randomUUID } from 'node:crypto';
 import type { Picture } from '../../prisma/generated/client.ts';
-import type { Rights } from '../core/contract/picture-choices.ts';
-import type { PictureFields } from '../core/contract/requests.ts';
+import type { Drying, PhotoLight, Rights } from '../core/contract/picture-choices.ts';
+import type { PictureFields, PictureNotes } from '../core/contract/requests.ts';
 import type { PictureView } from '../core/contract/responses.ts';
 import { pictureView } from './board-view.ts';
 import { database } from './database.ts';
@@ -33,6 +33,9 @@ export interface NewPicture {
   readonly rights: Rights | null;
   readonly credit: string | null;
   readonly caption: string | null;
+  readonly medium: string | null;
+  readonly drying: Drying | null;
+  readonly light: PhotoLight | null;
   readonly widthPx: number;
   readonly heightPx: number;
   readonly originalHash: string;
@@ -68,6 +71,17 @@ export async function readPictureView(boardId: string, pictureId: string): Promi
     include: { painter: { select: { id: true, name: true } } },
   });
   return row && pictureView(row);
+}
+
+/** Puts notes about a painting in place of those before; what is not named stays. */
+export async function notePicture(boardId: string, pictureId: string, notes: PictureNotes): Promise<void> {
+  const { medium, drying, light } = notes;
+  const data = {
+    ...(medium === undefined ? {} : { medium }),
+    ...(drying === undefined ? {} : { drying }),
+    ...(light === undefined ? {} : { light }),
+  };
+  await database().picture.updateMany({ where: { id: pictureId, boardId, kind: 'painting' }, data });
 }
 
 /** Pictures of one kind on a board, in the order they were posted. */

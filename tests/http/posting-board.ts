@@ -17,6 +17,8 @@ let store: AStore;
 let runner: Runner;
 export let boardId: string;
 export const cookies: Record<string, string> = {};
+/** Pictures of which a change of their notes was told, in that order. */
+export const noted: string[] = [];
 
 export async function openPostingBoard(): Promise<void> {
   store = await openAStore();
@@ -24,6 +26,10 @@ export async function openPostingBoard(): Promise<void> {
   offerServices({
     takeInPicture: (incoming) => runner.takeInPicture(incoming),
     measuresOf: (board, picture) => runner.measuresOf(board, picture),
+    pictureNoted(board, picture) {
+      noted.push(picture);
+      runner.pictureNoted(board, picture);
+    },
     pictureRemoved: (board, picture) => runner.pictureRemoved(board, picture),
   } as Services);
   const people: Record<string, string> = {};

@@ -1,6 +1,6 @@
 /** What a browser sends over HTTP, parsed at the border and trusted afterwards. Pure. */
 import { z } from 'zod';
-import { RIGHTS } from './picture-choices.ts';
+import { DRYINGS, PHOTO_LIGHTS, RIGHTS } from './picture-choices.ts';
 import { InviteRole } from './roles.ts';
 
 export const PersonName = z
@@ -29,6 +29,13 @@ export const InviteRequest = z.strictObject({
 });
 export type InviteRequest = z.infer<typeof InviteRequest>;
 
+/** One of `MEDIA`, or the painter's own words. */
+const MediumWords = z
+  .string()
+  .trim()
+  .min(1, 'Write what it is painted with.')
+  .max(60, 'A medium has at most 60 characters.');
+
 /** The text fields beside the file of an upload. A reference needs a rights line; `free` needs a credit. */
 export const PictureFields = z.strictObject({
   kind: z.enum(['reference', 'painting']),
@@ -39,5 +46,19 @@ export const PictureFields = z.strictObject({
   caption: z.string().trim().max(120).optional(),
   /** 'yes' when the painter asks to keep the untouched camera file for themselves. */
   keepUntouched: z.enum(['yes', 'no']).optional(),
+  /** What a painting is and how it was photographed, where its painter knows; left out for a reference. */
+  medium: MediumWords.optional(),
+  drying: z.enum(DRYINGS).optional(),
+  light: z.enum(PHOTO_LIGHTS).optional(),
 });
 export type PictureFields = z.infer<typeof PictureFields>;
+
+/** Notes about a painting that are put in place of those before; null takes one away, a missing one stays. */
+export const PictureNotes = z
+  .strictObject({
+    medium: MediumWords.nullable().optional(),
+    drying: z.enum(DRYINGS).nullable().optional(),
+    light: z.enum(PHOTO_LIGHTS).nullable().optional(),
+  })
+  .refine((notes) => Object.keys(notes).length > 0, 'Name at least one of medium, drying and light');
+export type PictureNotes = z.infer<typeof PictureNotes>;

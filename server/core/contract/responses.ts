@@ -1,6 +1,6 @@
 /** What the server answers over HTTP; pages and handlers share these types. */
 
-import type { Rights } from './picture-choices.ts';
+import type { Drying, PhotoLight, Rights } from './picture-choices.ts';
 import type { BoardRole, InviteRole } from './roles.ts';
 
 export interface ErrorBody {
@@ -38,6 +38,12 @@ export interface PictureView {
   rights: Rights | null;
   credit: string | null;
   caption: string | null;
+  /** What a painting is made with: one of `MEDIA` or the painter's own words; null where nothing is noted. */
+  medium: string | null;
+  /** Whether it was photographed wet or dry; null where nothing is noted. */
+  drying: Drying | null;
+  /** The light it was photographed in; null where nothing is noted. */
+  light: PhotoLight | null;
   createdAt: string;
 }
 

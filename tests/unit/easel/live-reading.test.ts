@@ -14,6 +14,7 @@ const ADA = { id: 'ada', name: 'Ada' };
 const BEN = { id: 'ben', name: 'Ben' };
 const picture = (id: string, kind: 'reference' | 'painting') => ({
   ...{ id, kind, width: 100, height: 80, painter: ADA, follows: null },
+  ...{ medium: null, drying: null, light: null },
   ...{ rights: null, credit: null, caption: null, createdAt: '2026-01-01T00:00:00Z' },
 });
 const board: BoardView = {

@@ -9,6 +9,7 @@ import {
 import { stateNumber } from '#app/_post/picture-names.ts';
 import { AT_A_TIME, nextPostings, type Posting, readyToStart } from '#app/_post/posting-queue.ts';
 import { initialsOf } from '#app/_ui/initials.ts';
+import { lightWords, notedWords } from '#app/_words/en-noted.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 
 function fileOf(sizeBytes: number): File {
@@ -55,6 +56,34 @@ describe('chosen pictures', () => {
     expect(fieldsOf(draft)).toEqual({ kind: 'reference', rights: 'free', credit: 'A. Walker' });
     expect(fieldsOf({ ...draft, kind: 'painting' })).toEqual({ kind: 'painting', follows: 'p1' });
   });
+
+  test('send paint, drying and light of a painting as they are stored, and only what was said', () => {
+    const draft = {
+      ...only(drafts(1)[0]),
+      kind: 'painting' as const,
+      medium: ' Oil ',
+      drying: 'wet' as const,
+    };
+    expect(fieldsOf(draft)).toEqual({ kind: 'painting', medium: 'oil', drying: 'wet' });
+    expect(fieldsOf({ ...draft, medium: 'Egg tempera', drying: null, light: 'flash' })).toEqual({
+      kind: 'painting',
+      medium: 'Egg tempera',
+      light: 'flash',
+    });
+    expect(fieldsOf({ ...draft, kind: 'reference', rights: 'mine' })).toEqual({
+      kind: 'reference',
+      rights: 'mine',
+    });
+  });
+
+  test('are captioned by their paint and whether it was wet', () => {
+    expect(notedWords({ medium: 'oil', drying: 'wet' })).toBe('Oil, wet');
+    expect(notedWords({ medium: 'egg tempera', drying: null })).toBe('Egg tempera');
+    expect(notedWords({ medium: null, drying: 'dry' })).toBe('Dry');
+    expect(notedWords({ medium: null, drying: null })).toBeNull();
+    expect(lightWords({ light: 'shade' })).toBe('Photographed in daylight, in the shade');
+    expect(lightWords({ light: null })).toBeNull();
+  });
 });
 
 describe('the queue', () => {
@@ -87,6 +116,7 @@ describe('the queue', () => {
 describe('names', () => {
   const painting = (id: string, follows: string | null): PictureView => ({
     ...{ id, follows, kind: 'painting', width: 3, height: 2, rights: null, credit: null, caption: null },
+    ...{ medium: null, drying: null, light: null },
     ...{ painter: { id: 'x', name: 'Ines' }, createdAt: '2026-01-01T00:00:00Z' },
   });
 

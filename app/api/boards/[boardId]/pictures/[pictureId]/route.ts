@@ -1,10 +1,12 @@
+import { PictureNotes } from '#server/core/contract/requests.ts';
+import { Problem } from '#server/core/problem.ts';
 import { pictureNotFound } from '#server/http/picture-not-found.ts';
-import { refuseTakingBack } from '#server/http/picture-rules.ts';
-import { handle } from '#server/http/respond.ts';
+import { refuseNoting, refuseTakingBack } from '#server/http/picture-rules.ts';
+import { handle, readJson } from '#server/http/respond.ts';
 import { services } from '#server/http/services.ts';
 import { visitorOnBoard } from '#server/http/visitor.ts';
 import { removeUnshared } from '#server/store/blob-sweep.ts';
-import { findPicture, readPictureView, removePicture } from '#server/store/pictures.ts';
+import { findPicture, notePicture, readPictureView, removePicture } from '#server/store/pictures.ts';
 
 type Params = { boardId: string; pictureId: string };
 
@@ -12,6 +14,26 @@ type Params = { boardId: string; pictureId: string };
 export const GET = handle<Params>(async (request, { params }) => {
   const { boardId, pictureId } = await params;
   await visitorOnBoard(request, boardId);
+  const view = await readPictureView(boardId, pictureId);
+  if (!view) throw pictureNotFound();
+  return view;
+});
+
+/** Notes medium, drying or light of a painting (`PictureNotes`); answers the `PictureView` as it is now. */
+export const PATCH = handle<Params>(async (request, { params }) => {
+  const { boardId, pictureId } = await params;
+  const { visitor, role } = await visitorOnBoard(request, boardId);
+  const picture = await findPicture(boardId, pictureId);
+  if (!picture) throw pictureNotFound();
+  refuseNoting(role, visitor.personId, picture.painterId);
+  if (picture.kind !== 'painting') {
+    throw new Problem(
+      'bad-request',
+      'This picture is a reference: medium, drying and light are noted of paintings only. Choose a painting.',
+    );
+  }
+  await notePicture(boardId, pictureId, await readJson(request, PictureNotes));
+  services().pictureNoted(boardId, pictureId);
   const view = await readPictureView(boardId, pictureId);
   if (!view) throw pictureNotFound();
   return view;
