@@ -5,7 +5,7 @@
  * The early one keeps the massif close: too dark, too warm, too coloured. The later one lets it go back, in the
  * painter's own slightly higher key. Pure: the photograph comes in as pixels, the painting goes out as pixels.
  */
-import type { FractionPoint } from '../core/contract/setup.ts';
+import type { FractionPoint, PhotoCorrection } from '../core/contract/setup.ts';
 import type { EncodedRaster } from '../core/image/raster.ts';
 import { drawLabelMap } from '../core/planes/label-map.ts';
 import { DEMO_PLANES } from './outlines.ts';
@@ -13,6 +13,7 @@ import { labFields, rasterOf } from './paint/colours.ts';
 import { type Drawing, drawnAt, redrawn } from './paint/drawing.ts';
 import { photographed } from './paint/finish.ts';
 import { MANNERS } from './paint/manner.ts';
+import { onShot, onTheWall, SHOT_CARDS, SHOT_CORNERS, SHOT_SIZE } from './paint/on-the-wall.ts';
 import { type PlaneShift, paint } from './paint/painter.ts';
 import { seededRandom } from './paint/random.ts';
 import { studyPlanes } from './paint/study.ts';
@@ -82,6 +83,22 @@ export function paintDemo(name: DemoPaintingName, photo: EncodedRaster): Encoded
     random: seededRandom(seed),
   });
   return rasterOf(photographed(canvas, tooth));
+}
+
+/** The painting as its painter posted it: Maren's on the wall with two grey cards, Jonas's cut to its edges. */
+export function shotOf(name: DemoPaintingName, painting: EncodedRaster): EncodedRaster {
+  return name === 'close-massif' ? onTheWall(painting) : painting;
+}
+
+/** A place on the painting, 0..1, as a place on the picture its painter posted. */
+export function onPosted(name: DemoPaintingName, point: FractionPoint): FractionPoint {
+  return name === 'close-massif' ? onShot(point) : point;
+}
+
+/** What the painter set to put the photo right, or null where nothing is to be set. */
+export function correctionOf(name: DemoPaintingName): Required<PhotoCorrection> | null {
+  if (name !== 'close-massif') return null;
+  return { corners: SHOT_CORNERS, cards: SHOT_CARDS, size: SHOT_SIZE };
 }
 
 /** The outline of a plane on the painting, 0..1 of it. @param plane Index far to near. */

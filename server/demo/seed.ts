@@ -14,7 +14,7 @@ import type { PictureFields } from '../core/contract/requests.ts';
 import type { RoomName } from '../core/live/layout.ts';
 import { putMark } from '../core/live/marks.ts';
 import { putPaintingOutline, putReferenceOutline } from '../core/live/outlines.ts';
-import { setFocus, writeIntention } from '../core/live/painting.ts';
+import { setCards, setCorners, setFocus, setSize, writeIntention } from '../core/live/painting.ts';
 import { addPlane } from '../core/live/planes.ts';
 import { incomingFolder } from '../store/blobs.ts';
 import { addDemoBoard, demoBoards } from '../store/demo-board.ts';
@@ -23,7 +23,7 @@ import { putMember } from '../store/members.ts';
 import { addPerson } from '../store/people.ts';
 import { DEMO_PLANES } from './outlines.ts';
 import { paintAside } from './paint-aside.ts';
-import { type DemoPaintingName, paintedOutline } from './paintings.ts';
+import { correctionOf, type DemoPaintingName, onPosted, paintedOutline } from './paintings.ts';
 import { PHOTOGRAPH_CREDIT, PHOTOGRAPH_PATH } from './photograph.ts';
 import {
   DEMO_MARKS,
@@ -136,10 +136,15 @@ async function writeRooms(
   for (const { name, intention, focus } of DEMO_STUDIES) {
     await parts.writeAsServer(boardId, `painting/${pictureIn(pictures, name)}`, (doc) => {
       DEMO_PLANES.forEach((plane, index) => {
-        putPaintingOutline(doc, plane.id, paintedOutline(name, index));
+        const outline = paintedOutline(name, index).map((point) => onPosted(name, point));
+        putPaintingOutline(doc, plane.id, outline);
       });
+      const correction = correctionOf(name);
+      setCorners(doc, correction?.corners ?? null);
+      setCards(doc, correction?.cards ?? null);
+      setSize(doc, correction?.size ?? null);
       writeIntention(doc, intention);
-      setFocus(doc, focus);
+      setFocus(doc, onPosted(name, focus));
     });
   }
   await parts.writeAsServer(boardId, 'marks', (doc) => writeMarks(doc, people, pictures, parts.now));
@@ -158,7 +163,7 @@ function writeMarks(
       author: personIn(people, author),
       pictureId: pictureIn(pictures, painting),
       kind,
-      points,
+      points: points.map((point) => onPosted(painting, point)),
       text,
       planeId,
       parent: answers === undefined ? null : (ids.get(answers) ?? null),

@@ -4,9 +4,10 @@
  */
 import { createHash } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { proposeCorners } from '#server/core/capture/propose-corners.ts';
 import type { MeasureDocument, PlaneResult } from '#server/core/contract/measures.ts';
 import { Setup } from '#server/core/contract/setup.ts';
-import type { EncodedRaster } from '#server/core/image/raster.ts';
+import { encodedRaster } from '#server/core/image/raster.ts';
 import { readMarks, threadsOf } from '#server/core/live/marks.ts';
 import { readPaintingOutlines } from '#server/core/live/outlines.ts';
 import { readIntention } from '#server/core/live/painting.ts';
@@ -14,17 +15,14 @@ import { readPlanes } from '#server/core/live/planes.ts';
 import { measurePair } from '#server/core/measure/measure-pair.ts';
 import { checkOutline } from '#server/core/planes/check-outline.ts';
 import { DEMO_PLANES } from '#server/demo/outlines.ts';
+import { SHOT_HEIGHT_PX, SHOT_WIDTH_PX } from '#server/demo/paint/on-the-wall.ts';
 import { paintAside } from '#server/demo/paint-aside.ts';
-import {
-  type DemoPaintingName,
-  PAINTING_HEIGHT_PX,
-  PAINTING_WIDTH_PX,
-  paintedOutline,
-} from '#server/demo/paintings.ts';
+import { correctionOf, type DemoPaintingName, onPosted, paintedOutline } from '#server/demo/paintings.ts';
 import { PHOTOGRAPH_CREDIT, readPhotograph } from '#server/demo/photograph.ts';
 import { DEMO_MARKS, DEMO_PEOPLE } from '#server/demo/scenario.ts';
 import { seedDemo } from '#server/demo/seed.ts';
 import { decodeSrgb } from '#server/imaging/decode.ts';
+import { paintingPlateOf } from '#server/imaging/plate.ts';
 import { createLive, type Live } from '#server/live/live.ts';
 import { createRunner, type Runner } from '#server/pipeline/runner.ts';
 import { listBlobs } from '#server/store/blobs.ts';
@@ -50,11 +48,6 @@ function planeOf(document: MeasureDocument, name: string): PlaneResult {
 }
 
 async function measured(name: DemoPaintingName, jpeg: Buffer): Promise<MeasureDocument> {
-  const { width, height, samples } = await decodeSrgb(
-    { bytes: jpeg, mediaType: 'image/jpeg', orientation: 1 },
-    PLATE_PX,
-  );
-  const painting: EncodedRaster = { encoding: 'srgb8', widthPx: width, heightPx: height, samples };
   const planes = DEMO_PLANES.map(({ name: plane, kind, tilt, outline }, index) => ({
     name: plane,
     kind,
@@ -62,10 +55,11 @@ async function measured(name: DemoPaintingName, jpeg: Buffer): Promise<MeasureDo
     reference: outline,
     painting: paintedOutline(name, index),
   }));
+  const photo = correctionOf(name) ?? undefined;
   return measurePair({
     reference: { raster: await readPhotograph(PLATE_PX) },
-    painting: { raster: painting },
-    setup: Setup.parse({ planes }),
+    painting: await paintingPlateOf({ bytes: jpeg, mediaType: 'image/jpeg', orientation: 1 }, photo),
+    setup: Setup.parse({ planes, photo }),
   });
 }
 
@@ -84,7 +78,7 @@ describe('the two paintings of the demo', () => {
       { bytes: again, mediaType: 'image/jpeg', orientation: 1 },
       PLATE_PX,
     );
-    expect([width, height]).toEqual([PAINTING_WIDTH_PX, PAINTING_HEIGHT_PX]);
+    expect([width, height]).toEqual([SHOT_WIDTH_PX, SHOT_HEIGHT_PX]);
   });
 
   test.each([
@@ -92,7 +86,7 @@ describe('the two paintings of the demo', () => {
     ...DEMO_PLANES.flatMap(({ name }, index) =>
       (['close-massif', 'far-massif'] as const).map((painting) => ({
         name: `${name} on ${painting}`,
-        outline: paintedOutline(painting, index),
+        outline: paintedOutline(painting, index).map((point) => onPosted(painting, point)),
       })),
     ),
   ])('the outline of $name is whole and does not cross itself', ({ name, outline }) => {
@@ -142,6 +136,23 @@ describe('the two paintings of the demo', () => {
     for (const { far: behind, near, gap } of document.steps) {
       expect(Math.abs(gap?.mid ?? 99), `${behind} to ${near}`).toBeLessThan(4);
     }
+  });
+});
+
+describe('the photo of the first', () => {
+  test('shows where the painting lies', async () => {
+    const photo = await decodeSrgb({ bytes: close, mediaType: 'image/jpeg', orientation: 1 }, PLATE_PX);
+    const found = proposeCorners(encodedRaster(photo.width, photo.height, photo.samples));
+    const set = correctionOf('close-massif')?.corners ?? [];
+    expect(found).toHaveLength(4);
+    set.forEach(([x, y], at) => {
+      expect(Math.hypot((found?.[at]?.[0] ?? 9) - x, (found?.[at]?.[1] ?? 9) - y)).toBeLessThan(0.004);
+    });
+  });
+
+  test('is trusted as far as two cards in even light allow', async () => {
+    const { capture } = await measured('close-massif', close);
+    expect(capture).toMatchObject({ grade: 'A', reasons: [] });
   });
 });
 
