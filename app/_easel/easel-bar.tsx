@@ -6,13 +6,16 @@
  */
 import type { ReactNode } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
+import { PhotoControls } from '#app/_photo/photo-controls.tsx';
+import { isCorrected } from '#app/_photo/photo-desk.tsx';
 import { words } from '#app/_words/en-easel.ts';
+import { words as photoWords } from '#app/_words/en-photo.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import styles from './easel-bar.module.css';
 import { useEasel } from './easel-state.tsx';
+import { FocusControls } from './focus-layer.tsx';
 import { OutlineControls } from './outline-controls.tsx';
-import { PhotoControls } from './photo-controls.tsx';
 import { PinWords } from './pin-words.tsx';
 import { Refusals } from './refusals.tsx';
 
@@ -34,14 +37,14 @@ export function EaselBar({ reference, painting }: Shown) {
     patch: null,
     guess: null,
     air: null,
-    focus: null,
+    focus: <FocusControls />,
   };
-  const corners = painting ? photoOf(painting.id).corners : undefined;
+  const corrected = painting !== null && isCorrected(photoOf(painting.id));
   return (
     <div className={styles.bar} data-tool={tool}>
       <Refusals />
       {controls[tool]}
-      {corners && tool !== 'photo' && tool !== 'outline' ? <SquaredChoice /> : null}
+      {corrected && tool !== 'photo' && tool !== 'outline' ? <SquaredChoice /> : null}
       <p className={styles.trouble} role="alert">
         {sentence}
       </p>
@@ -59,16 +62,16 @@ function MarkSentence({ how }: { how: string }) {
   return <p className={styles.sentence}>{may.mark ? how : words.mark.onlyLook}</p>;
 }
 
-/** As photographed, or squared by its corners. */
+/** As photographed, or put right: squared by its corners, in the light of its cards. */
 export function SquaredChoice() {
   const { squared, setSquared } = useEasel();
   return (
-    <fieldset className={styles.choice} aria-label={words.photo.shownAs}>
+    <fieldset className={styles.choice} aria-label={photoWords.shownAs}>
       <button type="button" aria-pressed={!squared} onClick={() => setSquared(false)}>
-        {words.easel.asPhotographed}
+        {photoWords.asPhotographed}
       </button>
       <button type="button" aria-pressed={squared} onClick={() => setSquared(true)}>
-        {words.easel.squared}
+        {photoWords.putRight}
       </button>
     </fieldset>
   );

@@ -8,11 +8,15 @@ import { useCallback, useMemo } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { PlaneView } from '#app/_live/board-live-types.ts';
 import { outlineHold } from '#app/_live/presence.ts';
+import { CaptureOverlay } from '#app/_photo/capture-overlay.tsx';
+import { PhotoLayer } from '#app/_photo/photo-layer.tsx';
+import { usePhotoHand } from '#app/_photo/use-photo-hand.ts';
 import { words } from '#app/_words/en-easel.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { FractionPoint, Outline } from '#server/core/contract/setup.ts';
 import { type OutlineDraft, useEasel } from './easel-state.tsx';
+import { FocusLayer } from './focus-layer.tsx';
 import { type Frame, plainFrame } from './frame.ts';
 import type { Hand } from './hand.ts';
 import styles from './layers.module.css';
@@ -20,25 +24,26 @@ import { Loupe } from './loupe.tsx';
 import { GrowingStroke, MarkLayer } from './mark-layer.tsx';
 import { type DrawnPlane, drawnPlanes, OutlineLayer } from './outline-layer.tsx';
 import { DraftOutline, OutlinePoints } from './outline-points.tsx';
-import { PhotoLayer } from './photo-layer.tsx';
 import { NewPin } from './pin-words.tsx';
 import { type PlanePlaces, planePlaces } from './plane-places.ts';
 import { PointerLayer } from './pointer-layer.tsx';
 import { Stage } from './stage.tsx';
+import { useFocusHand } from './use-focus-hand.ts';
 import { useDrawHand, useLookHand, usePinHand } from './use-mark-hands.ts';
 import { type OutlineHand, useMayOutline, useOutlineHand } from './use-outline-hand.ts';
-import { usePhotoHand } from './use-photo-hand.ts';
 
 interface EaselPictureProps {
   picture: PictureView;
   label: string;
   /** The squared frame when the painting is to be shown squared; null = as photographed. */
   squared: Frame | null;
+  /** Whether it is shown as it is measured, squared and in the light of its cards. */
+  righted: boolean;
   clip?: string;
   swipe(towards: 'left' | 'right'): void;
 }
 
-export function EaselPicture({ picture, label, squared, clip, swipe }: EaselPictureProps) {
+export function EaselPicture({ picture, label, squared, righted, clip, swipe }: EaselPictureProps) {
   const { tool, planeId, markId, setMarkId, linesShown, marksShown } = useTools();
   const { planes, outlinesOf, marks } = useBoardLive();
   const { setPin } = useEasel();
@@ -70,7 +75,7 @@ export function EaselPicture({ picture, label, squared, clip, swipe }: EaselPict
     patch: look,
     guess: look,
     air: look,
-    focus: look,
+    focus: useFocusHand(picture),
   };
   const choose = useCallback(
     (id: string) => {
@@ -84,11 +89,13 @@ export function EaselPicture({ picture, label, squared, clip, swipe }: EaselPict
     <Stage
       picture={picture}
       frame={frame}
+      righted={righted && tool !== 'photo'}
       hand={hands[tool]}
       label={label}
       swipe={swipe}
       {...(clip ? { clip } : {})}
     >
+      {righted && tool !== 'photo' ? <CaptureOverlay /> : null}
       {linesShown || tool === 'outline' ? (
         <OutlineLayer
           drawn={drawn}
@@ -103,6 +110,7 @@ export function EaselPicture({ picture, label, squared, clip, swipe }: EaselPict
       {marksShown && tool !== 'outline' && tool !== 'photo' ? (
         <MarkLayer marks={own} frame={frame} aspect={aspect} chosenId={markId} choose={choose} />
       ) : null}
+      <FocusLayer />
       <GrowingStroke points={drawing.growing} frame={frame} aspect={aspect} />
       <NewPin />
       <HeldNames pictureId={picture.id} drawn={drawn} badges={places.badges} />

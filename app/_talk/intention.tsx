@@ -5,6 +5,7 @@
  * In the flow: live text <-> [intention]. Each edit goes out as the smallest change.
  */
 import { useId, useLayoutEffect, useRef } from 'react';
+import { FocusWords } from '#app/_critique/focus-words.tsx';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { words } from '#app/_words/en-easel.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
@@ -38,6 +39,7 @@ function About({ painting }: { painting: PictureView }) {
       {painting.painter.id === board.me.id ? null : (
         <p className={styles.note}>{words.talk.aboutWhose(painting.painter.name)}</p>
       )}
+      <FocusWords painting={painting} />
     </div>
   );
 }

@@ -14,12 +14,18 @@ interface SayProps {
   /** Words to begin with when something is changed. */
   first?: string;
   sendWord?: string;
+  /** Longest text in characters. */
+  limit?: number;
+  /** Whether it may be sent without a word. */
+  mayBeEmpty?: boolean;
   send(text: string): void;
   cancel?(): void;
 }
 
 /** Enter sends, Shift with Enter begins a new line. */
-export function Say({ draftKey, label, first, sendWord = words.talk.send, send, cancel }: SayProps) {
+export function Say(props: SayProps) {
+  const { draftKey, label, first, sendWord = words.talk.send, send, cancel } = props;
+  const { limit = TEXT_LIMIT, mayBeEmpty = false } = props;
   const [draft, setText] = useDraft(draftKey);
   const begun = useRef(false);
   const text = draft === '' && !begun.current ? (first ?? '') : draft;
@@ -27,9 +33,10 @@ export function Say({ draftKey, label, first, sendWord = words.talk.send, send, 
   useEffect(() => {
     if (first !== undefined) field.current?.focus();
   }, [first]);
+  const lacking = text.trim() === '' && !mayBeEmpty;
   const finish = () => {
+    if (lacking) return;
     const said = text.trim();
-    if (said === '') return;
     setText('');
     begun.current = false;
     send(said);
@@ -53,7 +60,7 @@ export function Say({ draftKey, label, first, sendWord = words.talk.send, send, 
         aria-label={label}
         placeholder={label}
         rows={2}
-        maxLength={TEXT_LIMIT}
+        maxLength={limit}
         value={text}
         onChange={(event) => {
           begun.current = true;
@@ -63,7 +70,7 @@ export function Say({ draftKey, label, first, sendWord = words.talk.send, send, 
       />
       {text.trim() !== '' || cancel ? (
         <div className={styles.acts}>
-          <Button type="submit" weight="quiet" disabled={text.trim() === ''}>
+          <Button type="submit" weight="quiet" disabled={lacking}>
             {sendWord}
           </Button>
           {cancel ? (

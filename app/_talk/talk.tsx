@@ -1,9 +1,11 @@
 'use client';
 /**
- * The talk beside the pictures: what the painter wanted, what people remarked and answered, who is here.
+ * The talk beside the pictures: what the painter wanted, what to try first and what works, what people remarked and
+ * answered, who is here.
  *
  * In the flow: live board -> [talk] -> writers. The chosen mark is shared with the pins on the pictures.
  */
+import { Critique } from '#app/_critique/critique.tsx';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Monogram } from '#app/_ui/monogram.tsx';
 import { words } from '#app/_words/en-easel.ts';
@@ -15,6 +17,7 @@ export function Talk() {
   return (
     <section className={styles.talk} aria-label={words.talk.title}>
       <Intention />
+      <Critique />
       <Remarks />
       <Here />
     </section>
