@@ -5,7 +5,7 @@
  * between the two. In the flow: photo correction -> [frame] -> stage, layers. Pure.
  */
 import type { FractionPoint } from '#server/core/contract/setup.ts';
-import { apply3, invert3, type Matrix3 } from '#server/core/geometry/matrix3.ts';
+import { apply3, invert3, type Matrix3, multiply3 } from '#server/core/geometry/matrix3.ts';
 import type { Size } from './view-transform.ts';
 
 export interface Frame {
@@ -13,12 +13,14 @@ export interface Frame {
   size: Size;
   /** 0..1 of the original -> 0..1 of what is shown; null when they are the same. */
   matrix: Matrix3 | null;
+  /** Left and right are changed over. */
+  mirrored: boolean;
   shown(point: FractionPoint): FractionPoint;
   original(point: FractionPoint): FractionPoint;
 }
 
 export function plainFrame(size: Size): Frame {
-  return { size, matrix: null, shown: (point) => point, original: (point) => point };
+  return { size, matrix: null, mirrored: false, shown: (point) => point, original: (point) => point };
 }
 
 /** @param matrix 0..1 of the upright original -> 0..1 of the squared picture; not singular. */
@@ -27,8 +29,27 @@ export function squaredFrame(size: Size, matrix: Matrix3): Frame {
   return {
     size,
     matrix,
+    mirrored: false,
     shown: (point) => through(matrix, point),
     original: (point) => through(back, point),
+  };
+}
+
+const CHANGED_OVER: Matrix3 = [
+  [-1, 0, 1],
+  [0, 1, 0],
+  [0, 0, 1],
+];
+
+/** The same frame with left and right changed over. */
+export function mirroredFrame({ size, matrix, shown, original }: Frame): Frame {
+  const over = ([x, y]: FractionPoint): FractionPoint => [1 - x, y];
+  return {
+    size,
+    matrix: matrix ? multiply3(CHANGED_OVER, matrix) : CHANGED_OVER,
+    mirrored: true,
+    shown: (point) => over(shown(point)),
+    original: (point) => original(over(point)),
   };
 }
 

@@ -13,6 +13,11 @@ export function copyAddress(boardId: string, pictureId: string, size: PictureSiz
   return `/api/boards/${boardId}/pictures/${pictureId}/${size}`;
 }
 
+/** The small copy without a trace of compression, for taking colours from. */
+export function losslessAddress(boardId: string, pictureId: string): string {
+  return `/api/boards/${boardId}/pictures/${pictureId}/lossless-640`;
+}
+
 interface PictureCopiesProps {
   boardId: string;
   pictureId: string;

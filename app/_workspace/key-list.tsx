@@ -3,7 +3,7 @@
 import { Dialog } from '#app/_ui/dialog.tsx';
 import { words } from '#app/_words/en.ts';
 import styles from './key-list.module.css';
-import { LETTER_KEYS, type LetterAction } from './key-map.ts';
+import { KEY_WORDS, LETTER_KEYS, type LetterAction } from './key-map.ts';
 import type { BoardKeys } from './use-board-keys.ts';
 
 export function KeyList({ keys }: { keys: BoardKeys }) {
@@ -13,7 +13,7 @@ export function KeyList({ keys }: { keys: BoardKeys }) {
       <p>{words.keys.lead}</p>
       <dl className={styles.keys}>
         {letters.map(([action, letter]) => (
-          <Row key={action} pressed={letter} does={words.keys[action]} />
+          <Row key={action} pressed={letter} does={KEY_WORDS[action]} />
         ))}
         <Row pressed="Ctrl Z" does={words.keys.undo} />
         <Row pressed="Ctrl Shift Z" does={words.keys.redo} />

@@ -3,9 +3,8 @@
  *
  * In the flow: key map -> use-board-keys and the list of keys. Pure.
  */
-import type { words } from '#app/_words/en.ts';
-
-export type KeyAction = Exclude<keyof typeof words.keys, 'title' | 'lead' | 'letters' | 'zoom' | 'pan'>;
+import { words } from '#app/_words/en.ts';
+import { lookWords } from '#app/_words/en-look.ts';
 
 /** Shown as written here; matched without regard to case. */
 export const LETTER_KEYS = {
@@ -14,18 +13,32 @@ export const LETTER_KEYS = {
   mark: 'M',
   draw: 'D',
   photo: 'Q',
+  patch: 'P',
+  guess: 'U',
   squint: 'S',
   grey: 'G',
-  surround: 'B',
+  values: 'V',
+  two: '2',
+  three: '3',
+  four: '4',
+  five: '5',
+  nine: '9',
+  mirror: 'R',
+  half: 'H',
+  ways: 'W',
   lines: 'N',
   marks: 'K',
+  surround: 'B',
   arrange: 'A',
   side: 'X',
   table: 'T',
   help: '?',
-} as const satisfies Partial<Record<KeyAction, string>>;
+} as const satisfies Record<string, string>;
 
 export type LetterAction = keyof typeof LETTER_KEYS;
+
+/** What each key does, for the list of keys. */
+export const KEY_WORDS: Record<LetterAction, string> = { ...words.keys, ...lookWords.keys };
 
 /** The action of a key press, or null. @param key As in `KeyboardEvent.key`. */
 export function letterAction(key: string): LetterAction | null {

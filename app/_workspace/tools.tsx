@@ -7,6 +7,7 @@
  * which the workspace sets from `squint`. IO: remembers the surround in this browser.
  */
 import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useState } from 'react';
+import { LookProvider } from '#app/_look/look-state.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
 
 /**
@@ -166,5 +167,9 @@ export function ToolsProvider({ pictures, me, children }: ToolsProviderProps) {
       tableShown,
     ],
   );
-  return <ToolsContext value={tools}>{children}</ToolsContext>;
+  return (
+    <ToolsContext value={tools}>
+      <LookProvider>{children}</LookProvider>
+    </ToolsContext>
+  );
 }

@@ -2,10 +2,13 @@
 /** The tray under the pictures: what the hand does, and what the eye is shown. Words, with their keys beside. */
 import type { ReactNode } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
+import { useLooking } from '#app/_look/look-state.tsx';
+import { useOpenPanel, useValuesSwitch, useWaysSwitch } from '#app/_look/use-panel-switches.ts';
 import { words } from '#app/_words/en.ts';
+import { lookWords } from '#app/_words/en-look.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
 import { LETTER_KEYS, type LetterAction } from './key-map.ts';
-import { isBlurred, isGrey, nextSurround, withBlur, withGrey } from './looking.ts';
+import { isBlurred, isGrey, withBlur, withGrey } from './looking.ts';
 import { type Tool, useTools } from './tools.tsx';
 import styles from './tray.module.css';
 
@@ -51,7 +54,8 @@ export function Tray({ board }: { board: BoardView }) {
     <div className={styles.tray}>
       {referenceId && paintingId ? <Sides /> : null}
       <Hands />
-      <Eyes both={referenceId !== null && paintingId !== null} />
+      <Eyes />
+      <Ways />
     </div>
   );
 }
@@ -78,7 +82,7 @@ function Sides() {
 }
 
 /** Tools that the tray offers; the others are taken in hand where they are needed. */
-type TrayTool = Exclude<Tool, 'patch' | 'guess' | 'air' | 'focus'>;
+type TrayTool = Exclude<Tool, 'guess' | 'air' | 'focus'>;
 
 /** Only tools the person may use here; whoever looks on just looks. */
 function Hands() {
@@ -91,6 +95,7 @@ function Hands() {
     mark: may.mark,
     draw: may.mark,
     photo: paints,
+    patch: true,
   };
   const tools = (Object.keys(offered) as TrayTool[]).filter((name) => offered[name]); // Object.keys widens.
   if (tools.length < 2) return null;
@@ -99,16 +104,19 @@ function Hands() {
     <div className={styles.group} role="group" aria-label={words.tray.label}>
       {tools.map((name) => (
         <TrayButton key={name} letter={name} pressed={tool === name} onPress={() => setTool(name)}>
-          {words.tray[name]}
+          {name === 'patch' ? lookWords.tray.patch : words.tray[name]}
         </TrayButton>
       ))}
     </div>
   );
 }
 
-function Eyes({ both }: { both: boolean }) {
+/** The ways of looking that are wanted all the time; the rest is folded behind one word. */
+function Eyes() {
   const tools = useTools();
-  const { squint, linesShown, marksShown, arrange, surround } = tools;
+  const { squint, linesShown, marksShown } = tools;
+  const { valuesShown } = useLooking();
+  const showValues = useValuesSwitch();
   return (
     // biome-ignore lint/a11y/useSemanticElements: as above.
     <div className={styles.group} role="group" aria-label={words.tray.view}>
@@ -128,6 +136,9 @@ function Eyes({ both }: { both: boolean }) {
       >
         {words.tray.grey}
       </TrayButton>
+      <TrayButton looking letter="values" pressed={valuesShown} onPress={() => showValues(!valuesShown)}>
+        {lookWords.tray.values}
+      </TrayButton>
       <TrayButton
         looking
         letter="lines"
@@ -144,30 +155,31 @@ function Eyes({ both }: { both: boolean }) {
       >
         {words.tray.marks}
       </TrayButton>
-      {both ? (
-        <span className={styles.arrange}>
-          <TrayButton
-            looking
-            letter="arrange"
-            pressed={arrange === 'over'}
-            onPress={() => tools.setArrange(arrange === 'over' ? 'beside' : 'over')}
-          >
-            {words.tray.over}
-          </TrayButton>
-        </span>
-      ) : null}
-      <button
-        type="button"
-        className={styles.tool}
-        aria-keyshortcuts={LETTER_KEYS.surround}
-        title={words.tray.surroundLabel}
-        onClick={() => tools.setSurround(nextSurround(surround))}
-      >
-        {words.tray.surround[surround]}
-        <span className={styles.key} aria-hidden="true">
-          {LETTER_KEYS.surround}
-        </span>
-      </button>
     </div>
+  );
+}
+
+/** Opens the rest, and says what of it is on, so that nobody forgets how they look. Last, so that nothing moves. */
+function Ways() {
+  const { mirrored, half } = useLooking();
+  const turn = useWaysSwitch();
+  const open = useOpenPanel() === 'ways';
+  const on = [mirrored ? lookWords.now.mirrored : '', half ? lookWords.now.half : ''].filter(Boolean);
+  return (
+    <button
+      type="button"
+      id="ways-of-looking"
+      className={`${styles.tool} ${styles.ways}`}
+      aria-expanded={open}
+      aria-controls={open ? 'panel-looking' : undefined}
+      aria-keyshortcuts={LETTER_KEYS.ways}
+      onClick={turn}
+    >
+      {lookWords.tray.ways}
+      <span className={styles.key} aria-hidden="true">
+        {LETTER_KEYS.ways}
+      </span>
+      {on.length > 0 ? <span className={styles.on}>{on.join(', ')}</span> : null}
+    </button>
   );
 }

@@ -1,9 +1,12 @@
 'use client';
 /** The board's keys: letters for tools and looking. Undo and redo are the easel's. IO: listens on the window, remembers a choice. */
 import { useCallback, useEffect, useRef, useState } from 'react';
+import { type Looking, useLooking } from '#app/_look/look-state.tsx';
+import { useValuesSwitch, useWaysSwitch } from '#app/_look/use-panel-switches.ts';
+import type { ValueNumber } from '#server/core/look/starting-cuts.ts';
 import { type LetterAction, letterAction } from './key-map.ts';
 import { nextSurround, withBlur, withGrey } from './looking.ts';
-import { type Tools, useTools } from './tools.tsx';
+import { type Tool, type Tools, useTools } from './tools.tsx';
 
 export interface BoardKeys {
   /** The list of keys is open. */
@@ -25,28 +28,64 @@ function keysAreTaken(event: KeyboardEvent): boolean {
   );
 }
 
-/** What each letter does now. */
-function actions(tools: Tools, openList: () => void): Record<LetterAction, () => void> {
+interface Held {
+  tools: Tools;
+  looking: Looking;
+  showValues(shown: boolean): void;
+  turnWays(): void;
+}
+
+/** Tools of the hand. */
+function handActions({ tools }: Held) {
+  const hold = (tool: Tool) => () => tools.setTool(tool);
   return {
-    look: () => tools.setTool('look'),
-    outline: () => tools.setTool('outline'),
-    mark: () => tools.setTool('mark'),
-    draw: () => tools.setTool('draw'),
-    photo: () => tools.setTool('photo'),
+    look: hold('look'),
+    outline: hold('outline'),
+    mark: hold('mark'),
+    draw: hold('draw'),
+    photo: hold('photo'),
+    patch: hold('patch'),
+    guess: hold('guess'),
+  };
+}
+
+/** Ways of looking. */
+function eyeActions({ tools, looking, showValues, turnWays }: Held) {
+  const inValues = (number: ValueNumber) => () => {
+    looking.setValueNumber(number);
+    if (!looking.valuesShown) showValues(true);
+  };
+  return {
     squint: () => tools.setSquint(withBlur(tools.squint)),
     grey: () => tools.setSquint(withGrey(tools.squint)),
-    surround: () => tools.setSurround(nextSurround(tools.surround)),
+    values: () => showValues(!looking.valuesShown),
+    two: inValues(2),
+    three: inValues(3),
+    four: inValues(4),
+    five: inValues(5),
+    nine: () => looking.setNineShown(!looking.nineShown),
+    mirror: () => looking.setMirrored(!looking.mirrored),
+    half: () => looking.setHalf(!looking.half),
+    ways: turnWays,
     lines: () => tools.setLinesShown(!tools.linesShown),
     marks: () => tools.setMarksShown(!tools.marksShown),
+    surround: () => tools.setSurround(nextSurround(tools.surround)),
     arrange: () => tools.setArrange(tools.arrange === 'beside' ? 'over' : 'beside'),
     side: () => tools.setSide(tools.side === 'reference' ? 'painting' : 'reference'),
     table: () => tools.setTableShown(!tools.tableShown),
-    help: openList,
   };
+}
+
+/** What each letter does now. */
+function actions(held: Held, openList: () => void): Record<LetterAction, () => void> {
+  return { ...handActions(held), ...eyeActions(held), help: openList };
 }
 
 export function useBoardKeys(): BoardKeys {
   const tools = useTools();
+  const looking = useLooking();
+  const showValues = useValuesSwitch();
+  const turnWays = useWaysSwitch();
   const [listOpen, setListOpen] = useState(false);
   const [lettersOn, keepLettersOn] = useState(true);
   useEffect(() => {
@@ -65,14 +104,14 @@ export function useBoardKeys(): BoardKeys {
     }
   }, []);
 
-  const now = useRef({ tools, lettersOn });
+  const now = useRef({ tools, looking, showValues, turnWays, lettersOn });
   useEffect(() => {
-    now.current = { tools, lettersOn };
+    now.current = { tools, looking, showValues, turnWays, lettersOn };
   });
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
       if (keysAreTaken(event)) return;
-      const { tools: held, lettersOn: letters } = now.current;
+      const { lettersOn: letters, ...held } = now.current;
       const action = event.ctrlKey || event.metaKey || event.altKey ? null : letterAction(event.key);
       if (!action || !(letters || action === 'help')) return;
       event.preventDefault();

@@ -24,6 +24,8 @@ const SAME_L = 2;
 const SAME_AB = 3;
 /** Deviations that a difference must exceed. */
 const SURE = 2;
+/** Half a 90 % interval of a normal distribution, in standard deviations. */
+const HALF_90 = 1.645;
 /** C*ab below which a colour is neutral, greyed, of middling strength; above, strong. */
 const NEUTRAL = 4;
 const GREYED = 16;
@@ -48,6 +50,11 @@ export function temperatureWords(warmCool: number): string {
   return warmCool > 0 ? 'warm' : 'cool';
 }
 
+/** Half a 90 % interval of the L* of one patch by itself; 0 for a reference. */
+export function patchDoubt(trust: Trust): number {
+  return trust === 'exact' ? 0 : HALF_90 * new Noise(trust).absoluteL;
+}
+
 /** Deviations of a difference, L* and ab: what one photo's light shares falls out within one picture. */
 function deviations(from: PatchSource, to: PatchSource): { L: number; ab: number } {
   const noise = ({ trust }: PatchSource) => (trust === 'exact' ? null : new Noise(trust));
@@ -69,6 +76,8 @@ export interface PatchDifference {
     readonly warmCool: number;
     /** CIEDE2000. */
     readonly dE00: number;
+    /** Half a 90 % interval of the lightness, and of chroma and warm-cool; 0 between references. */
+    readonly doubt: { readonly lightness: number; readonly ab: number };
   } | null;
   readonly trust: Trust;
 }
@@ -101,7 +110,10 @@ export function patchDifference(from: PatchSource, to: PatchSource): PatchDiffer
   ];
   return {
     words,
-    figures: { lightness, chroma, warmCool, dE00: difference2000(one.lab, other.lab) },
+    figures: {
+      ...{ lightness, chroma, warmCool, dE00: difference2000(one.lab, other.lab) },
+      doubt: { lightness: HALF_90 * sigma.L, ab: HALF_90 * sigma.ab },
+    },
     trust,
   };
 }

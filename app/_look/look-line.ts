@@ -1,0 +1,82 @@
+/**
+ * The page's line to the worker of the looking tools; what was asked once is kept.
+ *
+ * In the flow: use-look-pixels, squint layer -> [look-line] -> look worker. IO: a worker, opened with the first question.
+ */
+import { losslessAddress } from '#app/_easel/picture-copies.tsx';
+import type { PhotoCorrection } from '#server/core/contract/setup.ts';
+import type { LookAnswer, LookQuestion } from './look.worker.ts';
+import type { LookPixels } from './look-pixels.ts';
+
+export interface LookWish {
+  boardId: string;
+  pictureId: string;
+  photo: PhotoCorrection;
+  /** Sigma of the softening, share of the long side. */
+  squint: number;
+}
+
+/** Answers kept: two pictures at a few strengths of squinting. */
+const KEPT = 8;
+
+export class LookLine {
+  readonly #waiting = new Map<number, (answer: LookAnswer) => void>();
+  readonly #kept = new Map<string, Promise<LookAnswer>>();
+  #worker: Worker | null = null;
+  #number = 0;
+
+  /** @throws Error when the picture cannot be fetched or decoded. */
+  async pixels(wish: LookWish): Promise<LookPixels> {
+    const answer = await this.#asked('pixels', wish);
+    if (!('pixels' in answer)) throw new Error('The worker answered another question.');
+    return answer.pixels;
+  }
+
+  /** The picture as half-closed eyes see it. @throws Error as above. */
+  async squinted(wish: LookWish): Promise<ImageBitmap> {
+    const answer = await this.#asked('squinted', wish);
+    if (!('squinted' in answer)) throw new Error('The worker answered another question.');
+    return answer.squinted;
+  }
+
+  close(): void {
+    this.#worker?.terminate();
+    this.#worker = null;
+    this.#waiting.clear();
+    this.#kept.clear();
+  }
+
+  #asked(ask: LookQuestion['ask'], { boardId, pictureId, photo, squint }: LookWish): Promise<LookAnswer> {
+    const key = JSON.stringify([ask, pictureId, photo, squint]);
+    const kept = this.#kept.get(key);
+    if (kept) return kept;
+    const address = new URL(losslessAddress(boardId, pictureId), location.href).href;
+    const coming = this.#send({ address, photo, squint, ask });
+    this.#kept.set(key, coming);
+    coming.catch(() => this.#kept.delete(key));
+    for (const old of [...this.#kept.keys()].slice(0, -KEPT)) this.#kept.delete(old);
+    return coming;
+  }
+
+  #send(question: Omit<LookQuestion, 'number'>): Promise<LookAnswer> {
+    const number = ++this.#number;
+    return new Promise((resolve, reject) => {
+      this.#waiting.set(number, (answer) =>
+        'trouble' in answer ? reject(new Error(answer.trouble)) : resolve(answer),
+      );
+      this.#open().postMessage({ number, ...question } satisfies LookQuestion);
+    });
+  }
+
+  #open(): Worker {
+    if (this.#worker) return this.#worker;
+    const worker = new Worker(new URL('./look.worker.ts', import.meta.url), { type: 'module' });
+    worker.onmessage = ({ data }: MessageEvent<LookAnswer>) => {
+      const settle = this.#waiting.get(data.number);
+      this.#waiting.delete(data.number);
+      settle?.(data);
+    };
+    this.#worker = worker;
+    return worker;
+  }
+}

@@ -1,0 +1,51 @@
+'use client';
+/**
+ * The hand that takes patches of colour, and tells the scales what value lies under it.
+ *
+ * In the flow: gestures and keys -> [use-patch-hand] -> patches, hovered value.
+ */
+import type { Hand } from '#app/_easel/hand.ts';
+import { insidePicture } from '#app/_easel/outline-edit.ts';
+import { lookWords } from '#app/_words/en-look.ts';
+import { useTools } from '#app/_workspace/tools.tsx';
+import type { FractionPoint } from '#server/core/contract/setup.ts';
+import { stepOfLightness } from '#server/core/look/nine-steps.ts';
+import { patchAt } from '#server/core/look/patch.ts';
+import { useLooking } from './look-state.tsx';
+import { LEAST_SQUINT, useLookPixels, useLookWish } from './use-look-pixels.ts';
+
+/** @param say Shows a sentence under the pictures, or takes it away. */
+export function usePatchHand(pictureId: string, say: (sentence: string | null) => void): Hand {
+  const { tool } = useTools();
+  const { takePatch, hover, line } = useLooking();
+  const { pixels } = useLookPixels(tool === 'patch' ? pictureId : null, false);
+  const wish = useLookWish(pictureId, LEAST_SQUINT);
+  const take = (at: FractionPoint) => {
+    const point = insidePicture(at);
+    if (!wish) return;
+    // Asked of the line, not of the state: a tap that comes before the pixels is not lost.
+    line.pixels(wish).then(
+      ({ lit }) => {
+        const patch = patchAt(lit, point);
+        if (patch) takePatch({ pictureId, point, patch });
+        say(null);
+      },
+      () => say(lookWords.unavailable),
+    );
+  };
+  return {
+    cursor: 'crosshair',
+    crosshair: true,
+    keysHint: lookWords.patch.keys,
+    tap: ({ point }) => take(point),
+    hover(point) {
+      const patch = point && pixels ? patchAt(pixels.lit, point) : null;
+      hover.set(patch ? { pictureId, step: stepOfLightness(patch.lab.L) } : null);
+    },
+    key(key, point) {
+      if (key !== ' ' && key !== 'Enter') return false;
+      take(point);
+      return true;
+    },
+  };
+}
