@@ -8,16 +8,20 @@ import { useCallback, useMemo } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { PlaneView } from '#app/_live/board-live-types.ts';
 import { outlineHold } from '#app/_live/presence.ts';
+import { LookMarks } from '#app/_look/look-marks.tsx';
+import { useLooking } from '#app/_look/look-state.tsx';
+import { useGuessHand } from '#app/_look/use-guess-hand.ts';
+import { usePatchHand } from '#app/_look/use-patch-hand.ts';
 import { CaptureOverlay } from '#app/_photo/capture-overlay.tsx';
 import { PhotoLayer } from '#app/_photo/photo-layer.tsx';
-import { usePhotoHand } from '#app/_photo/use-photo-hand.ts';
+import { type PhotoHand, usePhotoHand } from '#app/_photo/use-photo-hand.ts';
 import { words } from '#app/_words/en-easel.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { FractionPoint, Outline } from '#server/core/contract/setup.ts';
 import { type OutlineDraft, useEasel } from './easel-state.tsx';
 import { FocusLayer } from './focus-layer.tsx';
-import { type Frame, plainFrame } from './frame.ts';
+import { type Frame, mirroredFrame, plainFrame } from './frame.ts';
 import type { Hand } from './hand.ts';
 import styles from './layers.module.css';
 import { Loupe } from './loupe.tsx';
@@ -46,10 +50,10 @@ interface EaselPictureProps {
 export function EaselPicture({ picture, label, squared, righted, clip, swipe }: EaselPictureProps) {
   const { tool, planeId, markId, setMarkId, linesShown, marksShown } = useTools();
   const { planes, outlinesOf, marks } = useBoardLive();
-  const { setPin } = useEasel();
+  const { setPin, setSentence } = useEasel();
   const { width, height } = picture;
   const plain = useMemo(() => plainFrame({ width, height }), [width, height]);
-  const frame = squared && tool !== 'photo' ? squared : plain;
+  const frame = useShownFrame(squared ?? plain);
   const aspect = frame.size.height / frame.size.width;
   const outlines = outlinesOf(picture.id);
   const drawn = useMemo(() => drawnPlanes(planes, outlines, frame), [planes, outlines, frame]);
@@ -72,8 +76,8 @@ export function EaselPicture({ picture, label, squared, righted, clip, swipe }: 
     mark: usePinHand(picture),
     draw: drawing.hand,
     photo: photo.hand,
-    patch: look,
-    guess: look,
+    patch: usePatchHand(picture.id, setSentence),
+    guess: useGuessHand(picture.id, setSentence),
     air: look,
     focus: useFocusHand(picture),
   };
@@ -89,13 +93,13 @@ export function EaselPicture({ picture, label, squared, righted, clip, swipe }: 
     <Stage
       picture={picture}
       frame={frame}
-      righted={righted && tool !== 'photo'}
+      righted={righted}
       hand={hands[tool]}
       label={label}
       swipe={swipe}
       {...(clip ? { clip } : {})}
     >
-      {righted && tool !== 'photo' ? <CaptureOverlay /> : null}
+      <OfPhoto picture={picture} righted={righted} photo={photo} />
       {linesShown || tool === 'outline' ? (
         <OutlineLayer
           drawn={drawn}
@@ -106,7 +110,6 @@ export function EaselPicture({ picture, label, squared, righted, clip, swipe }: 
         />
       ) : null}
       {inHand ? <OutlineInHand inHand={inHand} badge={badge} outlining={outlining} /> : null}
-      {tool === 'photo' && picture.kind === 'painting' ? <PhotoLayer {...photo} /> : null}
       {marksShown && tool !== 'outline' && tool !== 'photo' ? (
         <MarkLayer marks={own} frame={frame} aspect={aspect} chosenId={markId} choose={choose} />
       ) : null}
@@ -114,9 +117,29 @@ export function EaselPicture({ picture, label, squared, righted, clip, swipe }: 
       <GrowingStroke points={drawing.growing} frame={frame} aspect={aspect} />
       <NewPin />
       <HeldNames pictureId={picture.id} drawn={drawn} badges={places.badges} />
+      <LookMarks />
       <PointerLayer />
     </Stage>
   );
+}
+
+interface OfPhotoProps {
+  picture: PictureView;
+  righted: boolean;
+  photo: PhotoHand;
+}
+
+/** What is seen of the photo itself: where light ran out, or the handles that put it right. */
+function OfPhoto({ picture, righted, photo }: OfPhotoProps) {
+  const { tool } = useTools();
+  if (righted) return <CaptureOverlay />;
+  return tool === 'photo' && picture.kind === 'painting' ? <PhotoLayer {...photo} /> : null;
+}
+
+/** The frame as one looks at it now: mirrored or not. */
+function useShownFrame(frame: Frame): Frame {
+  const { mirrored } = useLooking();
+  return useMemo(() => (mirrored ? mirroredFrame(frame) : frame), [mirrored, frame]);
 }
 
 /** Beside the number of each outline that somebody else is moving: their name. */

@@ -27,7 +27,7 @@ export interface EaselState {
   /** A pin that has a place and waits for its words. */
   pin: { pictureId: string; point: FractionPoint } | null;
   setPin(pin: EaselState['pin']): void;
-  /** Whether a painting with set corners is shown squared. */
+  /** Whether a painting is shown put right, where its corners or cards are set. */
   squared: boolean;
   setSquared(squared: boolean): void;
   /** The outline under the hand, not stored yet, for the instant preview; null = none. */
@@ -52,7 +52,7 @@ export function EaselStateProvider({ children }: { children: ReactNode }) {
   const [draft, setDraft] = useState<OutlineDraft | null>(null);
   const [way, setWay] = useState<OutlineWay>('ridge');
   const [pin, setPin] = useState<EaselState['pin']>(null);
-  const [squared, setSquared] = useState(false);
+  const [squared, setSquared] = useState(true);
   const [moving, setMoving] = useState<EaselState['moving']>(null);
   const [sentence, setSentence] = useState<string | null>(null);
   const easel = useMemo<EaselState>(

@@ -7,8 +7,14 @@
  */
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
 import { useBoardLive, usePaintingRoom } from '#app/_live/board-live.tsx';
+import { NineScale } from '#app/_look/nine-scale.tsx';
+import { CaptureCaption } from '#app/_photo/capture-caption.tsx';
+import { isCorrected, usePhotoDesk } from '#app/_photo/photo-desk.tsx';
+import { RightedPlace } from '#app/_photo/righted-place.tsx';
 import { words } from '#app/_words/en-easel.ts';
+import { lightWords, notedWords } from '#app/_words/en-noted.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
+import { useWide } from '#app/_workspace/use-wide.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import styles from './easel.module.css';
 import { EaselBar } from './easel-bar.tsx';
@@ -16,6 +22,7 @@ import { EaselPicture } from './easel-picture.tsx';
 import { EaselStateProvider, useEasel } from './easel-state.tsx';
 import { squaredFrameOf } from './squared-frame.ts';
 import { usePreview } from './use-preview.ts';
+import { useViewAsLooked } from './use-view-as-looked.ts';
 import { ViewButtons } from './view-buttons.tsx';
 import { WipeEdge } from './wipe-edge.tsx';
 
@@ -34,18 +41,29 @@ function Pictures() {
   usePaintingRoom(paintingId);
   useUndoKeys();
   useDropsWithTool();
+  useViewAsLooked();
   usePreview();
   const reference = board.pictures.find(({ id }) => id === referenceId) ?? null;
   const painting = board.pictures.find(({ id }) => id === paintingId) ?? null;
-  const over = arrange === 'over' && reference !== null && painting !== null;
+  const putting = usePutting(painting);
+  const over = arrange === 'over' && reference !== null && painting !== null && putting === null;
   const share = `${edge * 100}%`;
   return (
     <section className={styles.easel} aria-label={words.easel.label}>
-      <div className={styles.pictures} data-arrange={over ? 'over' : 'beside'} data-side={side}>
-        {reference ? (
-          <OnEasel picture={reference} {...(over ? { clip: `inset(0 calc(100% - ${share}) 0 0)` } : {})} />
+      <div
+        className={styles.pictures}
+        data-arrange={over ? 'over' : 'beside'}
+        data-side={putting ? 'painting' : side}
+        data-putting={putting?.narrow}
+      >
+        {putting?.beside ? (
+          <RightedPlace />
         ) : (
-          <Nothing>{painting ? words.easel.fromLife : words.easel.noPictures}</Nothing>
+          <ReferencePlace
+            reference={reference}
+            painting={painting}
+            {...(over ? { clip: `inset(0 calc(100% - ${share}) 0 0)` } : {})}
+          />
         )}
         {painting ? (
           <OnEasel picture={painting} {...(over ? { clip: `inset(0 0 0 ${share})` } : {})} />
@@ -60,6 +78,29 @@ function Pictures() {
   );
 }
 
+interface ReferencePlaceProps {
+  reference: PictureView | null;
+  painting: PictureView | null;
+  clip?: string;
+}
+
+function ReferencePlace({ reference, painting, clip }: ReferencePlaceProps) {
+  if (reference) return <OnEasel picture={reference} {...(clip ? { clip } : {})} />;
+  return <Nothing>{painting ? words.easel.fromLife : words.easel.noPictures}</Nothing>;
+}
+
+/** What stands where while the photo of the painting is put right; null while another tool is in hand. */
+function usePutting(painting: PictureView | null): { beside: boolean; narrow: 'before' | 'after' } | null {
+  const { may } = useBoardLive();
+  const { tool } = useTools();
+  const { beside, instead, adding, photo } = usePhotoDesk();
+  const wide = useWide();
+  if (tool !== 'photo' || !painting || !may.painting(painting.id)) return null;
+  // The photo itself is needed while a card is set on it, and while there is nothing else to show.
+  const after = instead && !adding && isCorrected(photo);
+  return { beside: !wide || beside, narrow: after ? 'after' : 'before' };
+}
+
 function Nothing({ children }: { children: ReactNode }) {
   return (
     <div className={styles.place}>
@@ -71,14 +112,17 @@ function Nothing({ children }: { children: ReactNode }) {
 /** One picture in its place with its caption. */
 function OnEasel({ picture, clip }: { picture: PictureView; clip?: string }) {
   const { photoOf } = useBoardLive();
-  const { setSide } = useTools();
+  const { tool, setSide } = useTools();
   const { squared } = useEasel();
   const { width, height, kind } = picture;
   const photo = kind === 'painting' ? photoOf(picture.id) : null;
+  // The corners are set on the photo as it came.
+  const righted = squared && photo !== null && tool !== 'photo';
   const frame = useMemo(
-    () => (squared && photo ? squaredFrameOf(photo, { width, height }) : null),
-    [squared, photo, width, height],
+    () => (righted && photo ? squaredFrameOf(photo, { width, height }) : null),
+    [righted, photo, width, height],
   );
+  const noted = [notedWords(picture), lightWords(picture)].filter(Boolean).join('. ');
   const label =
     kind === 'reference'
       ? words.easel.reference(picture.painter.name)
@@ -91,14 +135,18 @@ function OnEasel({ picture, clip }: { picture: PictureView; clip?: string }) {
           picture={picture}
           label={picture.caption ? `${label}: ${picture.caption}` : label}
           squared={frame}
+          righted={righted}
           swipe={(towards) => setSide(towards === 'left' ? 'painting' : 'reference')}
           {...(clip ? { clip } : {})}
         />
       </div>
+      <NineScale pictureId={picture.id} />
       <figcaption className={styles.caption}>
         <strong>{kind === 'reference' ? words.easel.referenceShort : words.easel.paintingShort}</strong>
         {picture.caption ? <span>{picture.caption}</span> : null}
         {kind === 'painting' ? <span>{picture.painter.name}</span> : null}
+        {noted ? <span>{noted}</span> : null}
+        {kind === 'painting' ? <CaptureCaption /> : null}
         {picture.credit ? <span>{picture.credit}</span> : null}
       </figcaption>
     </figure>

@@ -6,6 +6,8 @@
  */
 import { type CSSProperties, type ReactNode, useMemo, useRef } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
+import { SoftLayers } from '#app/_look/soft-layers.tsx';
+import { RightedCopy } from '#app/_photo/righted-copy.tsx';
 import { words } from '#app/_words/en-easel.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import { useEasel } from './easel-state.tsx';
@@ -21,6 +23,8 @@ import { toFraction } from './view-transform.ts';
 interface StageProps {
   picture: PictureView;
   frame: Frame;
+  /** Shown in the light of its cards as well as squared. */
+  righted: boolean;
   hand: Hand;
   label: string;
   /** Part of the stage that is shown when two lie over each other: a CSS clip path. */
@@ -32,7 +36,7 @@ interface StageProps {
   fixed?: ReactNode;
 }
 
-export function Stage({ picture, frame, hand, label, clip, swipe, children, fixed }: StageProps) {
+export function Stage({ picture, frame, righted, hand, label, clip, swipe, children, fixed }: StageProps) {
   const { views } = useEasel();
   const { board, point } = useBoardLive();
   const placed = usePlacement(views, frame);
@@ -41,7 +45,7 @@ export function Stage({ picture, frame, hand, label, clip, swipe, children, fixe
     ...{ views, placed, frame, hand, swipe },
     seen: (at) => point(at && insideOf(at) ? { pictureId: picture.id, x: at[0], y: at[1] } : null),
   });
-  const { stage, sheet, bent, placement } = placed;
+  const { stage, sheet, placement } = placed;
   const inside = useMemo<StageInside>(
     () => ({
       ...{ boardId: board.id, picture, frame, aspect: frame.size.height / frame.size.width },
@@ -71,7 +75,7 @@ export function Stage({ picture, frame, hand, label, clip, swipe, children, fixe
       >
         <div ref={sheet} className={styles.sheet}>
           <div className={styles.cut}>
-            <div ref={bent} className={styles.bent}>
+            <div className={styles.bent}>
               <PictureCopies
                 boardId={board.id}
                 pictureId={picture.id}
@@ -79,6 +83,14 @@ export function Stage({ picture, frame, hand, label, clip, swipe, children, fixe
                 label={label}
                 first={first}
               />
+            </div>
+            {righted ? (
+              <div className={frame.mirrored ? styles.mirrored : undefined}>
+                <RightedCopy className={styles.picture} copy={placed.copy} />
+              </div>
+            ) : null}
+            <div className={styles.bent} aria-hidden="true">
+              <SoftLayers pictureId={picture.id} righted={righted} />
             </div>
           </div>
           {children}

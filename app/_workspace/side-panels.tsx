@@ -1,6 +1,8 @@
 'use client';
-/** Talk and planes at the side; on a narrow screen these and the ladder are leaves under the picture. */
+/** Talk, planes and the photo at the side; on a narrow screen these and the ladder are leaves under the picture. */
 import { type KeyboardEvent, useEffect, useState } from 'react';
+import { usePhotoDesk } from '#app/_photo/photo-desk.tsx';
+import { PhotoLeaf } from '#app/_photo/photo-leaf.tsx';
 import { PlaneList } from '#app/_planes/plane-list.tsx';
 import { Talk } from '#app/_talk/talk.tsx';
 import { words } from '#app/_words/en.ts';
@@ -10,7 +12,7 @@ import { useTools } from './tools.tsx';
 import { useWide } from './use-wide.ts';
 import styles from './workspace.module.css';
 
-const LEAVES = ['ladder', 'talk', 'planes'] as const;
+const LEAVES = ['ladder', 'talk', 'planes', 'photo'] as const;
 type Leaf = (typeof LEAVES)[number];
 
 interface SidePanelsProps {
@@ -20,9 +22,10 @@ interface SidePanelsProps {
 }
 
 export function SidePanels({ board, lower, onLower }: SidePanelsProps) {
-  const [side, setSide] = useState<'talk' | 'planes'>('talk');
+  const [side, setSide] = useState<Exclude<Leaf, 'ladder'>>('talk');
   const wide = useWide();
   const { tool, markId } = useTools();
+  const { asked } = usePhotoDesk();
   const leaf: Leaf = !wide && lower === 'ladder' ? 'ladder' : side;
   const turnTo = (next: Leaf) => {
     onLower(next === 'ladder' ? 'ladder' : 'side');
@@ -32,12 +35,17 @@ export function SidePanels({ board, lower, onLower }: SidePanelsProps) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: only a new tool or mark turns the leaf.
   useEffect(() => {
     if (tool === 'outline') turnTo('planes');
+    if (tool === 'photo') turnTo('photo');
     if (tool === 'mark' || tool === 'draw') setSide('talk');
   }, [tool]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: as above.
   useEffect(() => {
     if (markId) turnTo('talk');
   }, [markId]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: as above; each asking turns the leaf again.
+  useEffect(() => {
+    if (asked > 0) turnTo('photo');
+  }, [asked]);
 
   const leaves = wide ? LEAVES.filter((name) => name !== 'ladder') : LEAVES;
   return (
@@ -82,6 +90,15 @@ export function SidePanels({ board, lower, onLower }: SidePanelsProps) {
         hidden={side !== 'planes'}
       >
         <PlaneList />
+      </div>
+      <div
+        id="panel-photo"
+        role="tabpanel"
+        aria-labelledby="tab-photo"
+        className={styles.panel}
+        hidden={side !== 'photo'}
+      >
+        <PhotoLeaf />
       </div>
     </aside>
   );

@@ -10,8 +10,11 @@ import { fetchBoard, Refused } from '#app/_api/client.ts';
 import { Easel } from '#app/_easel/easel.tsx';
 import { Ladder } from '#app/_ladder/ladder.tsx';
 import { BoardLiveProvider, useBoardLive } from '#app/_live/board-live.tsx';
+import { LookPanel } from '#app/_look/look-panel.tsx';
+import { useOpenPanel } from '#app/_look/use-panel-switches.ts';
 import { BoardMeasuresProvider } from '#app/_measures/board-measures.tsx';
 import { mayPost, mayPostReference } from '#app/_people/roles-on-board.ts';
+import { PhotoDeskProvider } from '#app/_photo/photo-desk.tsx';
 import { FileChooser } from '#app/_post/file-chooser.tsx';
 import { PostingProvider, usePost } from '#app/_post/posting.tsx';
 import { PostingProgress } from '#app/_post/posting-progress.tsx';
@@ -43,7 +46,9 @@ export function Workspace({ board: first }: { board: BoardView }) {
     <ToolsProvider pictures={board.pictures} me={board.me.id}>
       <BoardLiveProvider board={board}>
         <BoardMeasuresProvider boardId={board.id}>
-          <PostingOnBoard board={board} refresh={refresh} gone={gone} />
+          <PhotoDeskProvider>
+            <PostingOnBoard board={board} refresh={refresh} gone={gone} />
+          </PhotoDeskProvider>
         </BoardMeasuresProvider>
       </BoardLiveProvider>
     </ToolsProvider>
@@ -82,12 +87,14 @@ function PostingOnBoard({ board, refresh, gone }: OnBoard) {
 function Screen({ board, refresh, gone }: OnBoard) {
   const tools = useTools();
   const keys = useBoardKeys();
+  const looking = useOpenPanel() !== null;
   const [lower, setLower] = useState<'ladder' | 'side'>('ladder');
   useSurround();
   return (
     <div
       className={styles.screen}
       data-lower={lower}
+      data-looking={looking || undefined}
       style={{ '--picture-filter': pictureFilter(tools.squint) } as React.CSSProperties}
     >
       <a className="unseen" href="#easel">
@@ -113,6 +120,7 @@ function Screen({ board, refresh, gone }: OnBoard) {
       <div className={styles.ladder} id="panel-ladder">
         <Ladder />
       </div>
+      <LookPanel className={styles.looking} />
       <SidePanels board={board} lower={lower} onLower={setLower} />
     </div>
   );

@@ -1,8 +1,7 @@
-/** Frames, places of planes, strokes, photo parts and the preview's setup. */
+/** Frames, places of planes, strokes and the preview's setup. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cssMatrix } from '#app/_easel/frame.ts';
-import { movedPhoto, STARTING_CORNERS, withCorner } from '#app/_easel/photo-parts.ts';
 import { planePlaces } from '#app/_easel/plane-places.ts';
 import { previewSetup } from '#app/_easel/preview-setup.ts';
 import { ridgePath } from '#app/_easel/shape-path.ts';
@@ -131,42 +130,6 @@ describe('strokes', () => {
     expect(kept.length).toBeLessThanOrEqual(4000);
     expect(kept[0]).toEqual([0, 0.5, 0.7]);
     expect(kept.at(-1)?.[0]).toBeCloseTo(8999 / 9000, 3);
-  });
-});
-
-describe('photo corrections under the hand', () => {
-  test('one corner moves and three stay; two people at two corners keep both', () => {
-    const mine = movedPhoto(
-      { corners: STARTING_CORNERS, card: null },
-      { kind: 'corner', at: 0 },
-      0.02,
-      0.03,
-    ).corners;
-    const theirs = withCorner(STARTING_CORNERS, 2, [0.9, 0.9]);
-    const both = withCorner(theirs, 0, mine?.[0] ?? [9, 9]);
-    expect(both[0]).toEqual([expect.closeTo(0.08, 9), expect.closeTo(0.09, 9)]);
-    expect(both[2]).toEqual([0.9, 0.9]);
-  });
-
-  test('a card never leaves the photo nor turns inside out', () => {
-    fc.assert(
-      fc.property(
-        fc.double({ min: -2, max: 2, noNaN: true }),
-        fc.double({ min: -2, max: 2, noNaN: true }),
-        (dx, dy) => {
-          for (const kind of ['card', 'card-edge'] as const) {
-            const { card } = movedPhoto({ corners: null, card: [0.4, 0.4, 0.6, 0.6] }, { kind }, dx, dy);
-            const [x0, y0, x1, y1] = card ?? [1, 1, 0, 0];
-            expect(x0).toBeGreaterThanOrEqual(0);
-            expect(y0).toBeGreaterThanOrEqual(0);
-            expect(x1).toBeLessThanOrEqual(1);
-            expect(y1).toBeLessThanOrEqual(1);
-            expect(x1 - x0).toBeGreaterThan(0);
-            expect(y1 - y0).toBeGreaterThan(0);
-          }
-        },
-      ),
-    );
   });
 });
 

@@ -1,0 +1,119 @@
+'use client';
+/**
+ * The line under the pictures while a photo is put right: what to do next, and the few buttons for it.
+ *
+ * In the flow: easel-bar -> [photo-controls] -> live photo. Everything else stands in the leaf at the side.
+ */
+import { useState } from 'react';
+import bar from '#app/_easel/easel-bar.module.css';
+import { useEasel } from '#app/_easel/easel-state.tsx';
+import { useBoardLive } from '#app/_live/board-live.tsx';
+import { Button } from '#app/_ui/button.tsx';
+import { words } from '#app/_words/en-photo.ts';
+import type { PictureView } from '#server/core/contract/responses.ts';
+import { BesideChoice } from './beside-choice.tsx';
+import { isCorrected, usePhotoDesk } from './photo-desk.tsx';
+import { MOST_CARDS, STARTING_CORNERS } from './photo-parts.ts';
+
+export function PhotoControls({ painting }: { painting: PictureView | null }) {
+  const { may } = useBoardLive();
+  if (!painting) return <p className={bar.sentence}>{words.none}</p>;
+  if (!may.painting(painting.id)) return <p className={bar.sentence}>{words.onlyLook}</p>;
+  return <Controls key={painting.id} painting={painting} />;
+}
+
+function Controls({ painting }: { painting: PictureView }) {
+  const { photoOf, write } = useBoardLive();
+  const { adding } = usePhotoDesk();
+  const photo = photoOf(painting.id);
+  const { corners, cards = [] } = photo;
+  const { finding, justFound, find } = useFinding(painting);
+  return (
+    <>
+      <p className={bar.sentence} role="status">
+        {howTo({ corners: corners !== undefined, cards: cards.length, adding, justFound })}
+      </p>
+      <div className={bar.buttons}>
+        {adding ? null : (
+          <>
+            <Button
+              weight={corners ? 'word' : 'main'}
+              busy={finding}
+              busyWord={words.finding}
+              onClick={() => void find()}
+            >
+              {words.find}
+            </Button>
+            <Button
+              weight="word"
+              onClick={() => write.setCorners(painting.id, corners ? null : STARTING_CORNERS)}
+            >
+              {corners ? words.clear : words.byHand}
+            </Button>
+          </>
+        )}
+        <AddCard cards={cards.length} next={corners !== undefined} />
+      </div>
+      {!adding && isCorrected(photo) ? <BesideChoice /> : null}
+    </>
+  );
+}
+
+/** @param next Whether a card is the next thing to set. */
+function AddCard({ cards, next }: { cards: number; next: boolean }) {
+  const { adding, setAdding } = usePhotoDesk();
+  const { setSentence } = useEasel();
+  if (cards >= MOST_CARDS) return null;
+  const startOrStop = () => {
+    setSentence(null);
+    setAdding(!adding);
+  };
+  return (
+    <Button weight={next && cards === 0 && !adding ? 'main' : 'word'} onClick={startOrStop}>
+      {adding ? words.cards.stop : cards === 0 ? words.cards.add : words.cards.addAnother}
+    </Button>
+  );
+}
+
+interface Standing {
+  corners: boolean;
+  cards: number;
+  adding: boolean;
+  justFound: boolean;
+}
+
+/** The sentence for the next thing to do. */
+function howTo({ corners, cards, adding, justFound }: Standing): string {
+  if (adding) return words.how.adding;
+  if (!corners) return words.how.begin;
+  if (justFound) return words.how.found;
+  return cards > 0 ? words.how.cards : `${words.how.corners} ${words.how.noCard}`;
+}
+
+/** Looks for the corners beside the page; one undoable step, or one sentence. */
+function useFinding(painting: PictureView) {
+  const { photoOf, write } = useBoardLive();
+  const { line } = usePhotoDesk();
+  const { setSentence } = useEasel();
+  const [finding, setFinding] = useState(false);
+  const [found, setFound] = useState<unknown>(null);
+  const now = photoOf(painting.id).corners;
+  const find = async () => {
+    if (!line) return;
+    setFinding(true);
+    setSentence(null);
+    try {
+      const corners = await line.corners();
+      const before = photoOf(painting.id).corners;
+      if (corners) write.setCorners(painting.id, corners);
+      else if (!before) write.setCorners(painting.id, STARTING_CORNERS);
+      setSentence(corners ? null : before ? words.notSureKept : words.notSure);
+      setFound(corners && JSON.stringify(corners));
+    } catch {
+      setSentence(words.away);
+    } finally {
+      setFinding(false);
+    }
+  };
+  return { finding, find, justFound: found !== null && found === JSON.stringify(now) };
+}
