@@ -13,8 +13,6 @@ import { copyFor, type Placement, placementOf, type Size } from './view-transfor
 export interface Placed {
   stage: RefObject<HTMLDivElement | null>;
   sheet: RefObject<HTMLDivElement | null>;
-  /** The box of the picture alone, which a squared frame bends. */
-  bent: RefObject<HTMLDivElement | null>;
   windowSize(): Size;
   placement(): Placement;
   /** The copy that is sharp enough at the present zoom. */
@@ -35,7 +33,6 @@ interface Settling {
 export function usePlacement(views: ViewStore, frame: Frame): Placed {
   const stage = useRef<HTMLDivElement>(null);
   const sheet = useRef<HTMLDivElement>(null);
-  const bent = useRef<HTMLDivElement>(null);
   const size = useRef<Size>({ width: 0, height: 0 });
   const [copy, setCopy] = useState<PictureSize>(640);
   const [whole, setWhole] = useState(true);
@@ -50,9 +47,8 @@ export function usePlacement(views: ViewStore, frame: Frame): Placed {
       element.style.transform = `translate(${left}px, ${top}px)`;
       element.style.width = `${width}px`;
       element.style.height = `${height}px`;
-      if (bent.current) {
-        bent.current.style.transform = frame.matrix ? cssMatrix(frame.matrix, width, height) : 'none';
-      }
+      // Whatever lies in the picture's own frame is bent alike: `.bent` takes it from here.
+      element.style.setProperty('--bent', frame.matrix ? cssMatrix(frame.matrix, width, height) : 'none');
       settle.current.laid = { width, frame };
     },
     [frame],
@@ -100,5 +96,5 @@ export function usePlacement(views: ViewStore, frame: Frame): Placed {
   }, [lay]);
 
   const windowSize = useCallback(() => size.current, []);
-  return { stage, sheet, bent, windowSize, placement, copy, whole };
+  return { stage, sheet, windowSize, placement, copy, whole };
 }
