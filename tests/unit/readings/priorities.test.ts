@@ -116,6 +116,22 @@ describe('priorities and cards of any scene', () => {
     );
   });
 
+  test('cards name each other where they would undo each other, and no two of those are open', () => {
+    fc.assert(
+      fc.property(scenes, (scene) => {
+        const { cards } = readingsOf(inputOf(scene));
+        const byId = new Map(cards.map((card) => [card.id, card]));
+        for (const { id, open, against = [] } of cards) {
+          for (const other of against) {
+            expect(byId.get(other)?.against).toContain(id);
+            expect(open && byId.get(other)?.open).toBe(false);
+          }
+        }
+      }),
+      { numRuns: 200 },
+    );
+  });
+
   test('the health line stands wherever a hint mixes paint, and nowhere else', () => {
     fc.assert(
       fc.property(scenes, (scene) => {
