@@ -1,21 +1,11 @@
 /** Every word of the looking tools: ways of looking, values, patches, guessing, the check of the screen. Pure. */
+
+import { STEP_L, stepsInWords } from '#server/core/look/nine-steps.ts';
 import type { ValueZone } from '#server/core/look/tendency.ts';
 import { figure } from './figures.ts';
 
-const FRACTIONS: Record<string, string> = {
-  '0.25': 'a quarter of a step',
-  '0.5': 'half a step',
-  '0.75': 'three quarters of a step',
-};
-
 /** Steps to the next quarter, in words. */
-function about(steps: number): string {
-  const quarters = Math.max(0.25, Math.round(Math.abs(steps) * 4) / 4);
-  return (
-    FRACTIONS[String(quarters)] ??
-    (quarters === 1 ? 'a step' : `${figure(quarters, quarters % 1 === 0 ? 0 : 1)} steps`)
-  );
-}
+const about = (steps: number) => stepsInWords(steps * STEP_L, 0.25);
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
