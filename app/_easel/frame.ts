@@ -13,6 +13,8 @@ export interface Frame {
   size: Size;
   /** 0..1 of the original -> 0..1 of what is shown; null when they are the same. */
   matrix: Matrix3 | null;
+  /** Squared by its corners: nothing but the painting itself is seen. */
+  squared: boolean;
   /** Left and right are changed over. */
   mirrored: boolean;
   shown(point: FractionPoint): FractionPoint;
@@ -20,7 +22,14 @@ export interface Frame {
 }
 
 export function plainFrame(size: Size): Frame {
-  return { size, matrix: null, mirrored: false, shown: (point) => point, original: (point) => point };
+  return {
+    size,
+    matrix: null,
+    squared: false,
+    mirrored: false,
+    shown: (point) => point,
+    original: (point) => point,
+  };
 }
 
 /** @param matrix 0..1 of the upright original -> 0..1 of the squared picture; not singular. */
@@ -29,6 +38,7 @@ export function squaredFrame(size: Size, matrix: Matrix3): Frame {
   return {
     size,
     matrix,
+    squared: true,
     mirrored: false,
     shown: (point) => through(matrix, point),
     original: (point) => through(back, point),
@@ -42,11 +52,12 @@ const CHANGED_OVER: Matrix3 = [
 ];
 
 /** The same frame with left and right changed over. */
-export function mirroredFrame({ size, matrix, shown, original }: Frame): Frame {
+export function mirroredFrame({ size, matrix, squared, shown, original }: Frame): Frame {
   const over = ([x, y]: FractionPoint): FractionPoint => [1 - x, y];
   return {
     size,
     matrix: matrix ? multiply3(CHANGED_OVER, matrix) : CHANGED_OVER,
+    squared,
     mirrored: true,
     shown: (point) => over(shown(point)),
     original: (point) => original(over(point)),

@@ -89,8 +89,8 @@ export function Stage({ picture, frame, righted, hand, label, clip, swipe, child
                 <RightedCopy className={styles.picture} copy={placed.copy} />
               </div>
             ) : null}
-            <div className={styles.bent} aria-hidden="true">
-              <SoftLayers pictureId={picture.id} righted={righted} />
+            <div className={softPlace(frame)} aria-hidden="true">
+              <SoftLayers pictureId={picture.id} righted={righted} squared={frame.squared} />
             </div>
           </div>
           {children}
@@ -106,6 +106,12 @@ export function Stage({ picture, frame, righted, hand, label, clip, swipe, child
       </div>
     </StageContext>
   );
+}
+
+/** Squared layers come squared, and are only mirrored; others lie in the picture's own frame. */
+function softPlace({ squared, mirrored }: Frame): string | undefined {
+  if (!squared) return styles.bent;
+  return mirrored ? styles.mirrored : styles.cut;
 }
 
 const insideOf = ([x, y]: readonly [number, number]) => x >= 0 && x <= 1 && y >= 0 && y <= 1;

@@ -63,9 +63,7 @@ function Choosing() {
   return (
     <div className={styles.choosing}>
       <p>{words.how}</p>
-      <Button weight="main" onClick={any}>
-        {words.any}
-      </Button>
+      <Button onClick={any}>{words.any}</Button>
       <PlanesOf pictureId={referenceId} label={words.planesOf.reference} />
       <PlanesOf pictureId={paintingId} label={words.planesOf.painting} />
       <p role="alert">{trouble}</p>
@@ -129,12 +127,8 @@ function Scale({ spot, onGuess }: { spot: GuessedSpot; onGuess(guess: number, sp
         {open ? <Told guess={guess} shown={spot.shown} /> : <p className={styles.hint}>{words.asSeen}</p>}
       </div>
       <p className={styles.buttons}>
-        {open ? null : (
-          <Button weight="main" onClick={show}>
-            {words.show}
-          </Button>
-        )}
-        <Button weight={open ? 'main' : 'word'} onClick={() => setSpot(null)}>
+        {open ? null : <Button onClick={show}>{words.show}</Button>}
+        <Button weight={open ? 'quiet' : 'word'} onClick={() => setSpot(null)}>
           {words.next}
         </Button>
       </p>

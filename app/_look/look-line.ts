@@ -4,16 +4,13 @@
  * In the flow: use-look-pixels, squint layer -> [look-line] -> look worker. IO: a worker, opened with the first question.
  */
 import { losslessAddress } from '#app/_easel/picture-copies.tsx';
-import type { PhotoCorrection } from '#server/core/contract/setup.ts';
 import type { LookAnswer, LookQuestion } from './look.worker.ts';
-import type { LookPixels } from './look-pixels.ts';
+import type { LookAs, LookPixels } from './look-pixels.ts';
 
 export interface LookWish {
   boardId: string;
   pictureId: string;
-  photo: PhotoCorrection;
-  /** Sigma of the softening, share of the long side. */
-  squint: number;
+  as: LookAs;
 }
 
 /** Answers kept: two pictures at a few strengths of squinting. */
@@ -46,12 +43,12 @@ export class LookLine {
     this.#kept.clear();
   }
 
-  #asked(ask: LookQuestion['ask'], { boardId, pictureId, photo, squint }: LookWish): Promise<LookAnswer> {
-    const key = JSON.stringify([ask, pictureId, photo, squint]);
+  #asked(ask: LookQuestion['ask'], { boardId, pictureId, as }: LookWish): Promise<LookAnswer> {
+    const key = JSON.stringify([ask, pictureId, as]);
     const kept = this.#kept.get(key);
     if (kept) return kept;
     const address = new URL(losslessAddress(boardId, pictureId), location.href).href;
-    const coming = this.#send({ address, photo, squint, ask });
+    const coming = this.#send({ address, as, ask });
     this.#kept.set(key, coming);
     coming.catch(() => this.#kept.delete(key));
     for (const old of [...this.#kept.keys()].slice(0, -KEPT)) this.#kept.delete(old);

@@ -11,20 +11,22 @@ import { gaussianBlur, sigmaLeft } from '#server/core/image/gaussian.ts';
 import { type EncodedRaster, encodedRaster } from '#server/core/image/raster.ts';
 import { countCodes, valueCodes } from '#server/core/look/value-counts.ts';
 import { isProblem } from '#server/core/problem.ts';
-import {
-  applyCorrection,
-  type CorrectionPlan,
-  carryBytes,
-  planCorrection,
-} from '#server/core/rectify/correct-photo.ts';
+import { applyCorrection, type CorrectionPlan, planCorrection } from '#server/core/rectify/correct-photo.ts';
 
 export interface LookPixels {
-  /** The photo in its own frame, its light made neutral where cards or a border allow. */
+  /** The picture, its light made neutral where cards or a border allow; see `LookAs` for its frame. */
   lit: EncodedRaster;
   /** L* of each of its pixels in half L*, softened; see `valueCodes`. */
   codes: Uint8Array;
-  /** Codes of the painting itself, squared; of the whole picture where there are no corners. */
   counts: Uint32Array;
+}
+
+export interface LookAs {
+  photo: PhotoCorrection;
+  /** The painting alone, squared by its corners where it has any; else the photo in its own frame. */
+  squared: boolean;
+  /** Sigma of the softening, share of the long side. */
+  squint: number;
 }
 
 /** Fractions of a picture to themselves. */
@@ -45,14 +47,19 @@ function planOf(raw: EncodedRaster, photo: PhotoCorrection): CorrectionPlan | nu
   }
 }
 
-/** @param squint sigma of the softening, share of the long side. */
-export function lookPixels(raw: EncodedRaster, photo: PhotoCorrection, squint: number): LookPixels {
+/** The picture as it is looked at, before any softening. */
+export function litRaster(raw: EncodedRaster, { photo, squared }: Omit<LookAs, 'squint'>): EncodedRaster {
   const plan = planOf(raw, photo);
+  if (!plan) return raw;
+  if (squared && photo.corners) return applyCorrection(raw, plan);
   const { widthPx, heightPx } = raw;
-  const lit = plan ? applyCorrection(raw, { widthPx, heightPx, toPhoto: AS_IT_IS, light: plan.light }) : raw;
-  const codes = valueCodes(lit, squint);
-  const squared = plan && photo.corners ? carryBytes((pixel) => codes[pixel] ?? 0, raw, plan) : codes;
-  return { lit, codes, counts: countCodes(squared) };
+  return applyCorrection(raw, { widthPx, heightPx, toPhoto: AS_IT_IS, light: plan.light });
+}
+
+export function lookPixels(raw: EncodedRaster, as: LookAs): LookPixels {
+  const lit = litRaster(raw, as);
+  const codes = valueCodes(lit, as.squint);
+  return { lit, codes, counts: countCodes(codes) };
 }
 
 /** The least that is left to blur after halving, in cells. */
@@ -60,7 +67,7 @@ const LEAST_SIGMA = 0.5;
 
 /**
  * A picture as half-closed eyes see it: light mixed as light, which the browser's own blur does not do.
- * @param squint as above. @returns Half as large: nothing finer is left in it.
+ * @param squint sigma as a share of the long side. @returns Half as large: nothing finer is left in it.
  */
 export function squinted(raw: EncodedRaster, squint: number): EncodedRaster {
   const grid = linearBlocks(raw, 2);

@@ -71,6 +71,8 @@ export interface Looking {
   /** Value under the hand, for the scales beside the pictures. */
   hover: HoverStore;
   line: LookLine;
+  /** Pictures that are shown put right just now; read when a spot is taken. */
+  rightedNow: Map<string, boolean>;
 }
 
 /** Kept apart from the rest, so that a pulled cut redraws the value maps and nothing else. */
@@ -152,7 +154,11 @@ function useWays() {
 }
 
 export function LookProvider({ children }: { children: ReactNode }) {
-  const [fixed] = useState(() => ({ hover: new HoverStore(), line: new LookLine() }));
+  const [fixed] = useState(() => ({
+    hover: new HoverStore(),
+    line: new LookLine(),
+    rightedNow: new Map<string, boolean>(),
+  }));
   useEffect(() => () => fixed.line.close(), [fixed]);
   const values = useValues();
   const ways = useWays();

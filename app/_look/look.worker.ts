@@ -4,16 +4,14 @@
  * In the flow: look-line -> [look worker] -> look-line. Fetches and decodes the lossless small copy of a picture once,
  * then answers one question after another. IO: messages; HTTP for the copies.
  */
-import type { PhotoCorrection } from '#server/core/contract/setup.ts';
 import { type EncodedRaster, encodedFromRgba } from '#server/core/image/raster.ts';
-import { type LookPixels, lookPixels, squinted } from './look-pixels.ts';
+import { type LookAs, type LookPixels, litRaster, lookPixels, squinted } from './look-pixels.ts';
 
-/** `address` of the copy, whole. `squint` = sigma as a share of the long side. */
+/** `address` of the copy, whole. */
 export interface LookQuestion {
   number: number;
   address: string;
-  photo: PhotoCorrection;
-  squint: number;
+  as: LookAs;
   ask: 'pixels' | 'squinted';
 }
 
@@ -58,10 +56,10 @@ function bitmapOf({ widthPx, heightPx, samples }: EncodedRaster): Promise<ImageB
   return createImageBitmap(image);
 }
 
-async function answer({ number, address, photo, squint, ask }: LookQuestion): Promise<LookAnswer> {
+async function answer({ number, address, as, ask }: LookQuestion): Promise<LookAnswer> {
   const raw = await copyAt(address);
-  if (ask === 'pixels') return { number, pixels: lookPixels(raw, photo, squint) };
-  return { number, squinted: await bitmapOf(squinted(lookPixels(raw, photo, 0).lit, squint)) };
+  if (ask === 'pixels') return { number, pixels: lookPixels(raw, as) };
+  return { number, squinted: await bitmapOf(squinted(litRaster(raw, as), as.squint)) };
 }
 
 self.onmessage = ({ data }: MessageEvent<LookQuestion>) => {

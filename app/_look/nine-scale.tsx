@@ -9,6 +9,7 @@ import { figure } from '#app/_words/figures.ts';
 import { greyOf, NINE_STEPS, STEP_L } from '#server/core/look/nine-steps.ts';
 import { useLooking } from './look-state.tsx';
 import styles from './nine-scale.module.css';
+import { useTrust } from './use-trust.ts';
 
 export function NineScale({ pictureId }: { pictureId: string }) {
   const { nineShown } = useLooking();
@@ -34,6 +35,7 @@ const heightOf = (step: number) => `${Math.min(100, Math.max(0, ((9.5 - step) / 
 function UnderHand({ pictureId }: { pictureId: string }) {
   const { hover } = useLooking();
   const hovered = useSyncExternalStore(hover.subscribe, hover.get, () => null);
+  const known = useTrust()(pictureId) !== 'C';
   if (hovered?.pictureId !== pictureId) return null;
   return (
     <li
@@ -41,7 +43,7 @@ function UnderHand({ pictureId }: { pictureId: string }) {
       style={{ '--at': heightOf(hovered.step) } as CSSProperties}
       aria-label={lookWords.nine.hand}
     >
-      {figure(hovered.step, 1)}
+      {known ? figure(hovered.step, 1) : null}
     </li>
   );
 }

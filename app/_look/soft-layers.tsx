@@ -2,8 +2,8 @@
 /**
  * What the looking tools lay over a picture: the squinted picture, or the picture in a few values.
  *
- * In the flow: stage -> [soft layers] -> screen. Canvases in the picture's own frame: squaring bends them with it. They
- * are drawn from the small copy, whatever the zoom, since nothing finer is left in them.
+ * In the flow: stage -> [soft layers] -> screen. Drawn from the small copy, whatever the zoom, since nothing finer is
+ * left in them. What is squared is squared first, so that no wall runs into the painting.
  */
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { useTools } from '#app/_workspace/tools.tsx';
@@ -12,24 +12,35 @@ import { codeOfLinear } from '#server/core/colour/transfer.ts';
 import { groupOfCodes } from '#server/core/look/value-groups.ts';
 import styles from './layers.module.css';
 import { useLooking } from './look-state.tsx';
-import { useLookWish, useSquint, useValuesOf } from './use-look-pixels.ts';
+import { LEAST_SQUINT, useLookPixels, useLookWish, useSquint, useValuesOf } from './use-look-pixels.ts';
 
 interface Soft {
   pictureId: string;
   /** Shown in the light of its cards: then that is what is squinted at. */
   righted: boolean;
+  /** Shown squared by its corners. */
+  squared: boolean;
 }
 
-export function SoftLayers({ pictureId, righted }: Soft) {
+export function SoftLayers(soft: Soft) {
   const { valuesShown } = useLooking();
   const squint = useSquint();
-  if (valuesShown) return <ValueMap pictureId={pictureId} />;
-  return squint === null ? null : <Squinted pictureId={pictureId} righted={righted} squint={squint} />;
+  useTellsWhatIsShown(soft);
+  if (valuesShown) return <ValueMap {...soft} />;
+  return squint === null ? null : <Squinted {...soft} squint={squint} />;
 }
 
-function Squinted({ pictureId, righted, squint }: Soft & { squint: number }) {
+/** Guesses are held against what is on the screen: so it is known whether that is the photo put right. */
+function useTellsWhatIsShown({ pictureId, righted }: Soft): void {
+  const { rightedNow } = useLooking();
+  useEffect(() => {
+    rightedNow.set(pictureId, righted);
+  }, [rightedNow, pictureId, righted]);
+}
+
+function Squinted({ pictureId, righted, squared, squint }: Soft & { squint: number }) {
   const { line } = useLooking();
-  const wish = useLookWish(pictureId, squint, !righted);
+  const wish = useLookWish(pictureId, { squint, squared, asPosted: !righted });
   const canvas = useRef<HTMLCanvasElement>(null);
   const [drawn, setDrawn] = useState(false);
   useEffect(() => {
@@ -62,9 +73,10 @@ function paletteOf(cuts: readonly number[], lightnesses: readonly number[]): Uin
   });
 }
 
-function ValueMap({ pictureId }: { pictureId: string }) {
+function ValueMap({ pictureId, squared }: Soft) {
   const { referenceId } = useTools();
-  const { shown, cuts, groups } = useValuesOf(pictureId, referenceId ?? pictureId);
+  const { cuts, groups } = useValuesOf(pictureId, referenceId ?? pictureId);
+  const shown = useLookPixels(pictureId, { squint: useSquint() ?? LEAST_SQUINT, squared });
   const canvas = useRef<HTMLCanvasElement>(null);
   const palette = useMemo(
     () =>

@@ -11,15 +11,28 @@ import { lookWords } from '#app/_words/en-look.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import { stepOfLightness } from '#server/core/look/nine-steps.ts';
 import { patchAt } from '#server/core/look/patch.ts';
+import type { LookWish } from './look-line.ts';
 import { useLooking } from './look-state.tsx';
 import { LEAST_SQUINT, useLookWish } from './use-look-pixels.ts';
+
+/** What to ask for so that the answer is what this screen shows at that moment. */
+export function useShownWish(pictureId: string | null): () => LookWish | null {
+  const { rightedNow } = useLooking();
+  const righted = useLookWish(pictureId, { squint: LEAST_SQUINT });
+  const posted = useLookWish(pictureId, { squint: LEAST_SQUINT, asPosted: true });
+  return useCallback(
+    () => (pictureId && rightedNow.get(pictureId) ? righted : posted),
+    [rightedNow, pictureId, righted, posted],
+  );
+}
 
 /** Takes a spot of a picture into the exercise. @param say A sentence when it cannot. */
 export function useTakeSpot(pictureId: string | null, say: (sentence: string | null) => void) {
   const { setSpot, line } = useLooking();
-  const wish = useLookWish(pictureId, LEAST_SQUINT, true);
+  const wishNow = useShownWish(pictureId);
   return useCallback(
     (point: FractionPoint) => {
+      const wish = wishNow();
       if (!wish) return;
       line.pixels(wish).then(
         ({ lit }) => {
@@ -31,7 +44,7 @@ export function useTakeSpot(pictureId: string | null, say: (sentence: string | n
         () => say(lookWords.unavailable),
       );
     },
-    [wish, line, setSpot, say],
+    [wishNow, line, setSpot, say],
   );
 }
 

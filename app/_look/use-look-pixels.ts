@@ -25,14 +25,26 @@ export function useSquint(): number | null {
   return isBlurred(squint) ? (SQUINT_SHARES[closed] ?? SQUINT_SHARES[0]) : null;
 }
 
-/** What to ask the line for. @param pictureId Null = nothing. @param asPosted Whatever corrections its photo has. */
-export function useLookWish(pictureId: string | null, squint: number, asPosted = false): LookWish | null {
+export interface LookHow {
+  /** Sigma of the softening, share of the long side. */
+  squint: number;
+  /** The painting alone, squared; else the photo in its own frame. */
+  squared?: boolean;
+  /** In the light it was posted in, whatever cards there are. */
+  asPosted?: boolean;
+}
+
+/** What to ask the line for. @param pictureId Null = nothing. */
+export function useLookWish(
+  pictureId: string | null,
+  { squint, squared = false, asPosted = false }: LookHow,
+): LookWish | null {
   const { board, photoOf } = useBoardLive();
   const isPainting = board.pictures.some(({ id, kind }) => id === pictureId && kind === 'painting');
   const photo = pictureId && isPainting && !asPosted ? photoOf(pictureId) : UNCORRECTED;
   return useMemo(
-    () => (pictureId ? { boardId: board.id, pictureId, photo, squint } : null),
-    [board.id, pictureId, photo, squint],
+    () => (pictureId ? { boardId: board.id, pictureId, as: { photo, squared, squint } } : null),
+    [board.id, pictureId, photo, squared, squint],
   );
 }
 
@@ -45,11 +57,10 @@ export interface LookShown {
 
 const NOTHING: LookShown = { pixels: null, failed: false };
 
-/** @param pictureId Null = nothing is wanted. @param soft squint as the eyes are closed now; else as little as can be. */
-export function useLookPixels(pictureId: string | null, soft: boolean): LookShown {
+/** @param pictureId Null = nothing is wanted. */
+export function useLookPixels(pictureId: string | null, how: LookHow): LookShown {
   const { line } = useLooking();
-  const squint = useSquint();
-  const wish = useLookWish(pictureId, (soft ? squint : null) ?? LEAST_SQUINT);
+  const wish = useLookWish(pictureId, how);
   const [shown, setShown] = useState<LookShown & { pictureId: string | null }>({
     ...NOTHING,
     pictureId: null,
@@ -86,8 +97,9 @@ export interface ValuesOf {
 export function useValuesOf(pictureId: string | null, leadId: string | null): ValuesOf {
   const { valuesShown, valueNumber, sameCuts } = useLooking();
   const { movedCuts } = useMovedCuts();
-  const shown = useLookPixels(valuesShown ? pictureId : null, true);
-  const lead = useLookPixels(valuesShown && sameCuts ? leadId : null, true);
+  const how = { squint: useSquint() ?? LEAST_SQUINT, squared: true };
+  const shown = useLookPixels(valuesShown ? pictureId : null, how);
+  const lead = useLookPixels(valuesShown && sameCuts ? leadId : null, how);
   const key = `${sameCuts ? 'both' : pictureId}/${valueNumber}`;
   const kept = movedCuts.get(key);
   const counts = (sameCuts ? lead : shown).pixels?.counts;

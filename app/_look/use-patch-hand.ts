@@ -4,6 +4,7 @@
  *
  * In the flow: gestures and keys -> [use-patch-hand] -> patches, hovered value.
  */
+import { useEffect } from 'react';
 import type { Hand } from '#app/_easel/hand.ts';
 import { insidePicture } from '#app/_easel/outline-edit.ts';
 import { lookWords } from '#app/_words/en-look.ts';
@@ -14,12 +15,17 @@ import { patchAt } from '#server/core/look/patch.ts';
 import { useLooking } from './look-state.tsx';
 import { LEAST_SQUINT, useLookPixels, useLookWish } from './use-look-pixels.ts';
 
+const AS_IT_IS = { squint: LEAST_SQUINT };
+
 /** @param say Shows a sentence under the pictures, or takes it away. */
 export function usePatchHand(pictureId: string, say: (sentence: string | null) => void): Hand {
   const { tool } = useTools();
   const { takePatch, hover, line } = useLooking();
-  const { pixels } = useLookPixels(tool === 'patch' ? pictureId : null, false);
-  const wish = useLookWish(pictureId, LEAST_SQUINT);
+  const { pixels } = useLookPixels(tool === 'patch' ? pictureId : null, AS_IT_IS);
+  const wish = useLookWish(pictureId, AS_IT_IS);
+  useEffect(() => {
+    if (tool !== 'patch') hover.set(null);
+  }, [tool, hover]);
   const take = (at: FractionPoint) => {
     const point = insidePicture(at);
     if (!wish) return;

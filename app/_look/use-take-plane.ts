@@ -12,7 +12,7 @@ import { stepOfLightness } from '#server/core/look/nine-steps.ts';
 import { CODES_PER_L, countCodes } from '#server/core/look/value-counts.ts';
 import { drawLabelMap } from '#server/core/planes/label-map.ts';
 import { useLooking } from './look-state.tsx';
-import { LEAST_SQUINT, useLookWish } from './use-look-pixels.ts';
+import { useShownWish } from './use-guess-hand.ts';
 
 /** Median of counted codes, L*; null when nothing was counted. */
 export function medianOfCodes(codes: Uint8Array): number | null {
@@ -35,7 +35,7 @@ export interface TakePlane {
 export function useTakePlane(pictureId: string | null): TakePlane {
   const { planes, outlinesOf } = useBoardLive();
   const { setSpot, line } = useLooking();
-  const wish = useLookWish(pictureId, LEAST_SQUINT, true);
+  const wishNow = useShownWish(pictureId);
   const outlines = pictureId ? outlinesOf(pictureId) : null;
   const drawn = useMemo(
     () =>
@@ -49,6 +49,7 @@ export function useTakePlane(pictureId: string | null): TakePlane {
     (planeId: string) => {
       const at = drawn.findIndex((one) => one.planeId === planeId);
       const [plane, point] = [drawn[at]?.plane, planePlaces(drawn).badges.get(planeId)];
+      const wish = wishNow();
       if (!wish || !plane || !point) return;
       void line.pixels(wish).then(
         ({ lit, codes }) => {
@@ -64,7 +65,7 @@ export function useTakePlane(pictureId: string | null): TakePlane {
         () => undefined,
       ); // Without its pixels a plane cannot be taken; a tapped spot says so.
     },
-    [drawn, wish, line, setSpot],
+    [drawn, wishNow, line, setSpot],
   );
   return { planes: useMemo(() => drawn.map(({ plane }) => plane), [drawn]), take };
 }

@@ -48,7 +48,7 @@ export const lookWords = {
   },
 
   /** Added to the tray's word, so that nobody forgets how they look. */
-  now: { mirrored: 'mirrored', half: 'half size' },
+  now: { mirrored: 'Mirrored', half: 'Half size', both: 'Mirrored, half size' },
 
   values: {
     title: 'Values',

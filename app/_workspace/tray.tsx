@@ -159,12 +159,13 @@ function Eyes() {
   );
 }
 
-/** Opens the rest, and says what of it is on, so that nobody forgets how they look. Last, so that nothing moves. */
+/** Opens the rest; in its place stands what of it is on, so that nobody forgets how they look. */
 function Ways() {
   const { mirrored, half } = useLooking();
   const turn = useWaysSwitch();
   const open = useOpenPanel() === 'ways';
-  const on = [mirrored ? lookWords.now.mirrored : '', half ? lookWords.now.half : ''].filter(Boolean);
+  const { now } = lookWords;
+  const on = mirrored && half ? now.both : mirrored ? now.mirrored : half ? now.half : null;
   return (
     <button
       type="button"
@@ -175,11 +176,11 @@ function Ways() {
       aria-keyshortcuts={LETTER_KEYS.ways}
       onClick={turn}
     >
-      {lookWords.tray.ways}
+      {on ? <span className="unseen">{lookWords.tray.ways}: </span> : null}
+      <span className={on ? styles.on : undefined}>{on ?? lookWords.tray.ways}</span>
       <span className={styles.key} aria-hidden="true">
         {LETTER_KEYS.ways}
       </span>
-      {on.length > 0 ? <span className={styles.on}>{on.join(', ')}</span> : null}
     </button>
   );
 }
