@@ -17,6 +17,8 @@ const SWAP_IN_PAINTING = 4;
 const JUMP_L = 7;
 const JUMP_TIMES = 2.5;
 const JUMP_PLANES = 4;
+/** A step within the line must be this much smaller to go before one far beyond its end. */
+const SMALLER_TIMES = 2.5;
 /** What a faithful hand departs by, one standard deviation in L* (own estimate). */
 const HAND_L = 1.5;
 /** The one plane that stands out most of about five is looked at: two deviations of one are 2.6 of these. */
@@ -120,6 +122,8 @@ interface Jump {
   /** Median of what the others depart by, L*. */
   typical: number;
   sigma: number;
+  /** True when the line of the others is drawn farther than its own length to reach this plane. */
+  farOff: boolean;
 }
 
 function jumpOf(scene: Scene, plane: ScenePlane, others: ScenePlane[]): Jump | null {
@@ -127,6 +131,8 @@ function jumpOf(scene: Scene, plane: ScenePlane, others: ScenePlane[]): Jump | n
   const { key, span } = fitKeyAndSpan(pairs);
   const r = mid(plane).r;
   if (key === null || span === null || r === null) return null;
+  const targets = pairs.map(([x]) => x);
+  const [lowest, highest] = [Math.min(...targets), Math.max(...targets)];
   const mean = pairs.reduce((sum, [x]) => sum + x, 0) / pairs.length;
   const spread = pairs.reduce((sum, [x]) => sum + (x - mean) ** 2, 0);
   // A straight line foretells worse the farther it is drawn on.
@@ -136,11 +142,19 @@ function jumpOf(scene: Scene, plane: ScenePlane, others: ScenePlane[]): Jump | n
     off: mid(plane).p - key - span * r,
     typical: median(pairs.map(([x, p]) => Math.abs(p - key - span * x))) ?? 0,
     sigma: Math.hypot(HAND_L, scene.noise.own(plane.painting, 'mid')) * Math.sqrt(reach),
+    farOff: Math.max(r - highest, lowest - r) > highest - lowest,
   };
 }
 
 /** How far a jump stands out, in its own deviations and in those of the others. */
 const standsOut = ({ off, typical, sigma }: Jump) => Math.abs(off) / Math.hypot(sigma, typical);
+
+const isJump = ({ off, typical, sigma }: Jump) =>
+  Math.abs(off) >= JUMP_TIMES * typical && shows(Math.abs(off), JUMP_L, PICKED * sigma);
+
+/** A small step within the line explains as much as a large one far beyond its end: then the small one is meant. */
+const explainsAsMuch = (small: Jump, large: Jump) =>
+  !small.farOff && Math.abs(small.off) * SMALLER_TIMES < Math.abs(large.off);
 
 export const V3: Rule = {
   id: 'V3',
@@ -149,7 +163,7 @@ export const V3: Rule = {
   family: null,
   inputs: 'mid of every plane, sky included, against the key-and-span fit of all the others',
   threshold:
-    'residual at least 7 L* (three quarters of a step) and 2.5 times the median residual of the others; four planes or more',
+    'residual at least 7 L* (three quarters of a step) and 2.5 times the median residual of the others; four planes or more; of two that explain as much, the smaller step of a plane within the others goes first',
   noise:
     'the plane’s own part with 1.5 L* for the hand, times the reach of the fitted line (variance of a predicted value), times 1.3 for the choice among planes',
   mutedBy: because('cloud-shadow', 'sun-spot'),
@@ -168,8 +182,8 @@ export const V3: Rule = {
           trusted.filter((other) => other !== plane),
         ) ?? [],
     );
-    const [most] = jumps.sort((one, two) => standsOut(two) - standsOut(one));
-    if (!most || Math.abs(most.off) < JUMP_TIMES * most.typical) return [];
-    return shows(Math.abs(most.off), JUMP_L, PICKED * most.sigma) ? [jump(scene, most.plane, most.off)] : [];
+    const [top, ...rest] = jumps.filter(isJump).sort((one, two) => standsOut(two) - standsOut(one));
+    const most = top?.farOff ? (rest.find((other) => explainsAsMuch(other, top)) ?? top) : top;
+    return most ? [jump(scene, most.plane, most.off)] : [];
   },
 };
