@@ -9,29 +9,33 @@ import type { CSSProperties } from 'react';
 import { ScrollRegion } from '#app/_ui/scroll-region.tsx';
 import { ladderWords } from '#app/_words/en-ladder.ts';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
-import { orderWords } from '#server/core/gaps/order-words.ts';
+import { gapWords } from '#server/core/gaps/gap-words.ts';
 import styles from './chart.module.css';
 import {
   AXIS_GREYS,
   type LadderBar,
   type LadderGeometry,
   type LadderPoint,
+  type LadderSpan,
   ladderGeometry,
 } from './geometry.ts';
-import { planeFigures } from './plane-figures.ts';
+import { planeDoubt, planeFigures } from './plane-figures.ts';
 import { withKeys } from './with-keys.ts';
 
 const percent = (share: number) => `${(share * 100).toFixed(3)}%`;
 
 interface ChartProps {
   document: MeasureDocument;
+  /** By column: why the reference is not to be trusted there; null = it is. */
+  untrusted: readonly (string | null)[];
   /** Index of the plane pointed at, −1 = none. */
   chosen: number;
   onChoose(index: number): void;
 }
 
-export function Chart({ document, chosen, onChoose }: ChartProps) {
-  const geometry = ladderGeometry(document.planes);
+export function Chart({ document, untrusted, chosen, onChoose }: ChartProps) {
+  const quiet = untrusted.map((reason) => reason !== null);
+  const geometry = ladderGeometry(document.planes, quiet);
   return (
     <ScrollRegion className={styles.scroller} label={ladderWords.column.planes}>
       <div className={styles.chart} style={{ '--planes': document.planes.length } as CSSProperties}>
@@ -40,23 +44,13 @@ export function Chart({ document, chosen, onChoose }: ChartProps) {
         <ol className={styles.feet}>
           {withKeys(document.planes, (plane) => plane.name).map(({ key, item: plane, index }) => (
             <li key={key} className={styles.foot}>
-              <button
-                type="button"
-                className={styles.name}
-                aria-pressed={chosen === index}
-                title={ladderWords.chooseOn(plane.name)}
-                onClick={() => onChoose(chosen === index ? -1 : index)}
-              >
-                <span>{index + 1}</span> {plane.name}
-              </button>
-              {plane.gap ? (
-                <p className={styles.words}>{orderWords(plane.gap, document.target).join(', ')}</p>
-              ) : null}
-              <dl className={styles.figures}>
-                {planeFigures(plane).map((row) => (
-                  <FigureRow key={row.label} label={row.label} text={row.text} />
-                ))}
-              </dl>
+              <ColumnName
+                name={plane.name}
+                number={index + 1}
+                pressed={chosen === index}
+                onPress={() => onChoose(chosen === index ? -1 : index)}
+              />
+              <Foot document={document} index={index} reason={untrusted[index] ?? null} />
             </li>
           ))}
         </ol>
@@ -65,17 +59,66 @@ export function Chart({ document, chosen, onChoose }: ChartProps) {
   );
 }
 
-function FigureRow({ label, text }: { label: string; text: string }) {
+interface ColumnNameProps {
+  name: string;
+  number: number;
+  pressed: boolean;
+  onPress(): void;
+}
+
+/** Number and name of a column's plane; pressed, it is found on the pictures. */
+export function ColumnName({ name, number, pressed, onPress }: ColumnNameProps) {
   return (
-    <div>
-      <dt>{label}</dt>
-      <dd>{text}</dd>
-    </div>
+    <button
+      type="button"
+      className={styles.name}
+      aria-pressed={pressed}
+      title={ladderWords.chooseOn(name)}
+      onClick={onPress}
+    >
+      <span>{number}</span> {name}
+    </button>
+  );
+}
+
+/** What is said of one plane: words, figures, and how far off they may be. */
+function Foot({
+  document,
+  index,
+  reason,
+}: {
+  document: MeasureDocument;
+  index: number;
+  reason: string | null;
+}) {
+  const plane = document.planes[index];
+  if (!plane) return null;
+  const { grade } = document.capture;
+  const doubt = planeDoubt(plane, grade);
+  const said =
+    reason === null ? gapWords(plane, document.target, grade).join(', ') : ladderWords.untrusted(reason);
+  return (
+    <>
+      {plane.gap || reason !== null ? <p className={styles.words}>{said}</p> : null}
+      <dl className={styles.figures}>
+        {planeFigures(plane, grade).map(({ label, text, sure }) => (
+          <div key={label} data-unsure={sure ? undefined : ''}>
+            <dt>{label}</dt>
+            <dd>{text}</dd>
+          </div>
+        ))}
+      </dl>
+      {doubt ? (
+        <p className={styles.doubt} title={ladderWords.doubtTitle}>
+          {doubt}
+        </p>
+      ) : null}
+    </>
   );
 }
 
 /** Greys of L* 95 down to 5, numerals at the borders of the steps. */
-function Axis() {
+export function Axis() {
   return (
     <div className={styles.axis} aria-hidden="true">
       {[10, 8, 6, 4, 2, 0].map((step) => (
@@ -109,7 +152,7 @@ function Plot({ geometry, chosen }: { geometry: LadderGeometry; chosen: number }
       </svg>
       {geometry.columns.map((column) => (
         <div key={column.number}>
-          <Bar bar={column.target} target />
+          <Bar bar={column.target} target quiet={column.quietTarget} />
           <Bar bar={column.painting} />
         </div>
       ))}
@@ -121,7 +164,14 @@ function pointsOf(run: LadderPoint[]): string {
   return run.map(({ x, y }) => `${(x * 1000).toFixed(1)},${(y * 1000).toFixed(1)}`).join(' ');
 }
 
-function Bar({ bar, target = false }: { bar: LadderBar | null; target?: boolean }) {
+interface BarProps {
+  bar: LadderBar | null;
+  target?: boolean;
+  /** Shown, but not to be gone by. */
+  quiet?: boolean;
+}
+
+function Bar({ bar, target = false, quiet = false }: BarProps) {
   if (!bar) return null;
   const place: CSSProperties = { left: percent(bar.x), top: percent(bar.top), height: percent(bar.height) };
   if (bar.colours) {
@@ -131,6 +181,30 @@ function Bar({ bar, target = false }: { bar: LadderBar | null; target?: boolean 
   }
   const shape = `${styles.bar} ${target ? styles.target : ''} ${bar.middle === null ? '' : styles.notch}`;
   return (
-    <div className={shape} style={{ ...place, '--middle': percent(bar.middleWithin) } as CSSProperties} />
+    <>
+      <Whisker span={bar.above} x={bar.x} end="above" />
+      <Whisker span={bar.below} x={bar.x} end="below" />
+      <Whisker span={bar.around} x={bar.x} end="around" />
+      <div
+        className={shape}
+        data-quiet={quiet ? '' : undefined}
+        style={{ ...place, '--middle': percent(bar.middleWithin) } as CSSProperties}
+      />
+    </>
   );
+}
+
+/** Doubt: a thin line that fades out where lights or darks may still reach, or beside the middle. */
+function Whisker({
+  span,
+  x,
+  end,
+}: {
+  span: LadderSpan | null;
+  x: number;
+  end: 'above' | 'below' | 'around';
+}) {
+  if (!span) return null;
+  const place = { left: percent(x), top: percent(span.top), height: percent(span.height) };
+  return <i className={styles.whisker} data-end={end} style={place} />;
 }

@@ -13,6 +13,9 @@ const BAR_OFFSET = 0.15;
 /** A plane of one single lightness still shows as a sliver this high, in shares of the plot. */
 const LEAST_HEIGHT = 0.012;
 
+/** Doubt under 0.8 L* would be a line as thick as the bar's own rim. */
+const LEAST_DOUBT = 0.008;
+
 /**
  * The ten greys of the axis, dark to light: L* 5, 15 … 95 (D65), the middle of each tenth, as sRGB.
  * Source: CIE 15 and IEC 61966-2-1; the test lays them against culori's `lab65`.
@@ -33,10 +36,23 @@ export interface LadderBar {
   /** Where the middle stands inside the bar, 0 (top) to 1; 0.5 when it was not taken. */
   middleWithin: number;
   colours: PlaneMeasures['colours'];
+  /** How far beyond lights and darks the plane may truly reach, shares of the plot; null where that is too little to see. */
+  above: LadderSpan | null;
+  below: LadderSpan | null;
+  /** Where the middle may truly stand; null as above. */
+  around: LadderSpan | null;
+}
+
+/** A piece of the plot's height: its upper end and its length, shares of the plot. */
+export interface LadderSpan {
+  top: number;
+  height: number;
 }
 
 export interface LadderColumn {
   name: string;
+  /** The target is shown but not to be gone by. */
+  quietTarget: boolean;
   /** 1 = the farthest. */
   number: number;
   target: LadderBar | null;
@@ -60,6 +76,23 @@ export function heightOfLightness(lightness: number): number {
   return 1 - Math.min(100, Math.max(0, lightness)) / 100;
 }
 
+/** A piece between two lightnesses, or null when it is shorter than can be seen. @param from the lighter, L*. */
+function spanBetween(from: number, to: number): LadderSpan | null {
+  const top = heightOfLightness(from);
+  const height = heightOfLightness(to) - top;
+  return height < LEAST_DOUBT ? null : { top, height };
+}
+
+/** The outer halves of the 90 % intervals of lights and darks, and the whole one of the middle. */
+function doubtOf({ dark, light, doubt }: PlaneMeasures): Pick<LadderBar, 'above' | 'below' | 'around'> {
+  const { dark: darks, mid, light: lights } = doubt;
+  return {
+    above: lights && light !== null ? spanBetween(lights[1], light) : null,
+    below: darks && dark !== null ? spanBetween(dark, darks[0]) : null,
+    around: mid ? spanBetween(mid[1], mid[0]) : null,
+  };
+}
+
 /** The bar of one plane at `x`, or null when darks or lights were not taken. */
 function barOf(measures: PlaneMeasures | null, x: number): LadderBar | null {
   if (!measures || measures.dark === null || measures.light === null) return null;
@@ -69,7 +102,7 @@ function barOf(measures: PlaneMeasures | null, x: number): LadderBar | null {
   const top = Math.min(Math.max(0, trueTop - (height - trueHeight) / 2), 1 - height);
   const middle = measures.mid === null ? null : heightOfLightness(measures.mid);
   const middleWithin = middle === null ? 0.5 : Math.min(1, Math.max(0, (middle - top) / height));
-  return { x, top, height, middle, middleWithin, colours: measures.colours };
+  return { x, top, height, middle, middleWithin, colours: measures.colours, ...doubtOf(measures) };
 }
 
 /** The middles of one picture's bars, joined where neighbours both have one. */
@@ -85,8 +118,12 @@ function linesThrough(bars: (LadderBar | null)[]): LadderPoint[][] {
 /**
  * @param planes Results far to near, as in the measure document; an empty list gives an empty ladder.
  * A plane without darks or lights keeps its column and has no bar.
+ * @param unreliable By column: the reference is not to be trusted there, so the target's line leaves it out.
  */
-export function ladderGeometry(planes: MeasureDocument['planes']): LadderGeometry {
+export function ladderGeometry(
+  planes: MeasureDocument['planes'],
+  unreliable: readonly boolean[] = [],
+): LadderGeometry {
   const width = 1 / Math.max(1, planes.length);
   const hasTarget = planes.some((plane) => plane.reference !== null);
   const offset = hasTarget ? BAR_OFFSET * width : 0;
@@ -95,13 +132,14 @@ export function ladderGeometry(planes: MeasureDocument['planes']): LadderGeometr
     return {
       name: plane.name,
       number: index + 1,
+      quietTarget: unreliable[index] ?? false,
       target: barOf(plane.reference, centre - offset),
       painting: barOf(plane.painting, centre + offset),
     };
   });
   return {
     columns,
-    targetLines: linesThrough(columns.map((column) => column.target)),
+    targetLines: linesThrough(columns.map(({ target, quietTarget }) => (quietTarget ? null : target))),
     paintingLines: linesThrough(columns.map((column) => column.painting)),
   };
 }

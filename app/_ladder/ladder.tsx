@@ -5,7 +5,8 @@
  * In the flow: live board + measures -> [ladder] -> chart, table. Which plane is pointed at is shared with the
  * easel through the tools.
  */
-import type { ReactNode } from 'react';
+import { type ReactNode, useState } from 'react';
+import { AirView } from '#app/_air/air-view.tsx';
 import { useBoardLive, useShownPreview } from '#app/_live/board-live.tsx';
 import { useBoardMeasures } from '#app/_measures/board-measures.tsx';
 import { planeIdOfColumn } from '#app/_measures/plane-id-of-column.ts';
@@ -15,6 +16,7 @@ import { words } from '#app/_words/en.ts';
 import { ladderWords } from '#app/_words/en-ladder.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
+import { speaksOfAmounts } from '#server/core/gaps/gap-words.ts';
 import { swappedWords } from '#server/core/gaps/order-words.ts';
 import { Chart } from './chart.tsx';
 import styles from './ladder.module.css';
@@ -25,7 +27,9 @@ function useShown() {
   const { paintingId } = useTools();
   const fetched = useBoardMeasures();
   const pulled = useShownPreview();
-  const preview = pulled?.pictureId === paintingId ? (pulled?.document ?? null) : null;
+  const dragged = pulled?.pictureId === paintingId ? (pulled?.document ?? null) : null;
+  // A preview knows nothing of cards and glare: the photo's grade is the server's.
+  const preview = dragged && { ...dragged, capture: fetched.document?.capture ?? dragged.capture };
   return {
     document: preview ?? fetched.document,
     previewed: preview !== null,
@@ -35,9 +39,22 @@ function useShown() {
   };
 }
 
+type View = keyof typeof ladderWords.view;
+
+/** Chart, air or table; the table's key and button go back to what was shown before. */
+function useView(): [View, (view: View) => void] {
+  const { tableShown, setTableShown } = useTools();
+  const [drawn, setDrawn] = useState<Exclude<View, 'table'>>('ladder');
+  const turnTo = (view: View) => {
+    setTableShown(view === 'table');
+    if (view !== 'table') setDrawn(view);
+  };
+  return [tableShown ? 'table' : drawn, turnTo];
+}
+
 export function Ladder() {
   const { document, previewed, doing, trouble, again } = useShown();
-  const { tableShown, setTableShown } = useTools();
+  const [view, turnTo] = useView();
   return (
     <section className={styles.ladder} aria-labelledby="ladder-title">
       <div className={styles.head}>
@@ -47,21 +64,39 @@ export function Ladder() {
         <p className={styles.against} role="status">
           <Standing document={document} doing={doing} previewed={previewed} />
         </p>
-        {document && !tableShown ? <Key document={document} /> : null}
-        {document ? (
-          <Button weight="word" onClick={() => setTableShown(!tableShown)} aria-keyshortcuts="T">
-            {tableShown ? ladderWords.chart : ladderWords.table}
-          </Button>
-        ) : null}
+        {document && view !== 'table' ? <Key document={document} /> : null}
+        {document ? <Views view={view} turnTo={turnTo} /> : null}
       </div>
       {trouble ? (
         <Notice trouble sentence={trouble}>
           <Button onClick={again}>{words.tryAgain}</Button>
         </Notice>
       ) : null}
-      {document ? <Shown document={document} asTable={tableShown} /> : null}
+      {document ? <Shown document={document} view={view} /> : null}
       {document || trouble ? null : <Empty doing={doing} />}
     </section>
+  );
+}
+
+const VIEWS: readonly View[] = ['ladder', 'air', 'table'];
+
+function Views({ view, turnTo }: { view: View; turnTo(view: View): void }) {
+  return (
+    <fieldset className={styles.views}>
+      <legend className="unseen">{ladderWords.views}</legend>
+      {VIEWS.map((each) => (
+        <button
+          key={each}
+          type="button"
+          className={styles.view}
+          aria-pressed={view === each}
+          aria-keyshortcuts={each === 'table' ? 'T' : undefined}
+          onClick={() => turnTo(each)}
+        >
+          {ladderWords.view[each]}
+        </button>
+      ))}
+    </fieldset>
   );
 }
 
@@ -88,20 +123,29 @@ function Key({ document }: { document: MeasureDocument }) {
   );
 }
 
-function Shown({ document, asTable }: { document: MeasureDocument; asTable: boolean }) {
+function Shown({ document, view }: { document: MeasureDocument; view: View }) {
   const { planes } = useBoardLive();
   const { planeId, setPlaneId } = useTools();
-  if (asTable) return <MeasureTable document={document} />;
   const ids = document.planes.map((plane, index) => planeIdOfColumn(planes, plane.name, index));
+  const untrusted = ids.map((id) =>
+    document.target === 'reference' ? (planes.find((plane) => plane.id === id)?.unreliable ?? null) : null,
+  );
+  if (view === 'table') return <MeasureTable document={document} untrusted={untrusted} />;
+  const column = {
+    chosen: planeId === null ? -1 : ids.indexOf(planeId),
+    onChoose: (index: number) => setPlaneId(ids[index] ?? null),
+  };
+  if (view === 'air') {
+    const kinds = ids.map((id) => planes.find((plane) => plane.id === id)?.kind ?? null);
+    return <AirView document={document} kinds={kinds} untrusted={untrusted} {...column} />;
+  }
   return (
     <>
-      <Chart
-        document={document}
-        chosen={planeId === null ? -1 : ids.indexOf(planeId)}
-        onChoose={(index) => setPlaneId(ids[index] ?? null)}
-      />
+      <Chart document={document} untrusted={untrusted} {...column} />
       <Swapped document={document} />
-      <p className={styles.units}>{ladderWords.steps}</p>
+      <p className={styles.units}>
+        {speaksOfAmounts(document.capture.grade) ? ladderWords.steps : ladderWords.stepsOrderOnly}
+      </p>
     </>
   );
 }

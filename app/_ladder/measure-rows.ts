@@ -1,15 +1,17 @@
 /**
  * Which rows the ladder's table has and how each figure is written.
  *
- * In the flow: measures -> [rows] -> table. Digits follow the tolerances the measures are tested with. Pure.
+ * In the flow: measures -> [rows] -> table. At most as many digits as the
+ * tolerances the measures are tested with, and no more than their doubt allows. Pure.
  */
 
 import { ladderWords } from '#app/_words/en-ladder.ts';
-import { figure, NO_FIGURE, signedFigure } from '#app/_words/figures.ts';
+import { figure, NO_FIGURE } from '#app/_words/figures.ts';
 import { GAP_KEYS, type GapKey, type HueFamily, type PlaneMeasures } from '#server/core/contract/measures.ts';
+import { type DoubtedText, doubted, type Interval, type Written } from './doubted.ts';
 
 /** Digits after the point, and what the stored figure is multiplied by before it is shown. */
-const WRITTEN: Record<GapKey, { digits: number; times: number }> = {
+const WRITTEN: Record<GapKey, Omit<Written, 'signed'>> = {
   share: { digits: 1, times: 100 },
   dark: { digits: 1, times: 1 },
   mid: { digits: 1, times: 1 },
@@ -28,21 +30,41 @@ const WRITTEN: Record<GapKey, { digits: number; times: number }> = {
   airShare: { digits: 0, times: 100 },
 };
 
+/** Beyond these a figure cannot lie, however wide its doubt; gaps have no such ends. */
+const ENDS: Partial<Record<GapKey, Interval>> = {
+  share: [0, 1],
+  dark: [0, 100],
+  mid: [0, 100],
+  light: [0, 100],
+  spread: [0, 100],
+  munsellValue: [0, 10],
+  chroma: [0, Number.POSITIVE_INFINITY],
+  strong: [0, Number.POSITIVE_INFINITY],
+  detail: [0, Number.POSITIVE_INFINITY],
+  edge: [0, Number.POSITIVE_INFINITY],
+  airDistance: [0, Number.POSITIVE_INFINITY],
+  airShare: [0, 1],
+};
+
 /** In the order of the table: value, colour, then detail and air. */
 export const MEASURE_ORDER: readonly GapKey[] = GAP_KEYS;
 
 /** Measures that have a sign of their own, so that a plus is written. */
 const SIGNED: ReadonlySet<GapKey> = new Set(['a', 'b', 'warmCool']);
 
-export function measureText(key: GapKey, amount: number | null): string {
-  const { digits, times } = WRITTEN[key];
-  const shown = amount === null ? null : amount * times;
-  return SIGNED.has(key) ? signedFigure(shown, digits) : figure(shown, digits);
+/** A figure of one plane with its interval. */
+export function measureText(key: GapKey, amount: number | null, interval?: Interval): DoubtedText {
+  return doubted(amount, interval, { ...WRITTEN[key], signed: SIGNED.has(key), ends: ENDS[key] });
 }
 
-export function gapText(key: GapKey, amount: number | null): string {
-  const { digits, times } = WRITTEN[key];
-  return signedFigure(amount === null ? null : amount * times, digits);
+/** A difference from the target with its interval. */
+export function gapText(key: GapKey, amount: number | null, interval?: Interval): DoubtedText {
+  return doubted(amount, interval, { ...WRITTEN[key], signed: true });
+}
+
+/** A step between neighbours with its interval, in L*, C*ab or units of warm–cool. */
+export function stepText(amount: number | null, interval?: Interval): DoubtedText {
+  return doubted(amount, interval, { digits: 1, times: 1, signed: true });
 }
 
 /** "orange 62, green 20": shares of at least 1 %, largest first; a dash when not taken or nothing is coloured. */

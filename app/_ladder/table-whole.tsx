@@ -3,15 +3,33 @@ import { ScrollRegion } from '#app/_ui/scroll-region.tsx';
 import { ladderWords } from '#app/_words/en-ladder.ts';
 import { figure, NO_FIGURE, signedFigure } from '#app/_words/figures.ts';
 /** The last two tables: how far back each plane goes compared with the target, and the picture as a whole. */
-import type { MeasureDocument, Recession } from '#server/core/contract/measures.ts';
+import type { MeasureDocument, PlaneResult, Recession } from '#server/core/contract/measures.ts';
 import type { LabColour } from '#server/core/contract/setup.ts';
+import { speaksOfAmounts } from '#server/core/gaps/gap-words.ts';
+import { achievedOf } from '#server/core/readings/recession-words.ts';
+import { doubted } from './doubted.ts';
+import { Doubted } from './doubted-cell.tsx';
 import styles from './table.module.css';
 import { withKeys } from './with-keys.ts';
 
 const RECESSION_KEYS: readonly (keyof Recession)[] = ['darks', 'spread', 'chroma', 'air'];
+const RATIO = { digits: 2, times: 1, signed: false };
 
 function airText(air: LabColour | null): string {
-  return air ? `${figure(air.L, 1)}, ${signedFigure(air.a, 1)}, ${signedFigure(air.b, 1)}` : NO_FIGURE;
+  return air ? `${figure(air.L, 0)}, ${signedFigure(air.a, 0)}, ${signedFigure(air.b, 0)}` : NO_FIGURE;
+}
+
+/** The one figure of a far plane, then the four it is the middle of. */
+function RecessionCells({ document, plane }: { document: MeasureDocument; plane: PlaneResult }) {
+  const achieved = achievedOf(plane, document.capture.grade);
+  return (
+    <>
+      <Doubted strong {...doubted(achieved?.figure ?? null, achieved?.interval, RATIO)} />
+      {RECESSION_KEYS.map((key) => (
+        <Doubted key={key} {...doubted(plane.recession?.[key] ?? null, plane.doubt?.recession[key], RATIO)} />
+      ))}
+    </>
+  );
 }
 
 export function WholeTables({ document }: { document: MeasureDocument }) {
@@ -26,6 +44,7 @@ export function WholeTables({ document }: { document: MeasureDocument }) {
             <thead>
               <tr>
                 <th scope="col">{column.plane}</th>
+                <th scope="col">{column.achieved}</th>
                 {RECESSION_KEYS.map((key) => (
                   <th key={key} scope="col">
                     {column[key]}
@@ -39,9 +58,7 @@ export function WholeTables({ document }: { document: MeasureDocument }) {
                   <th scope="row">
                     {index + 1} {plane.name}
                   </th>
-                  {RECESSION_KEYS.map((key) => (
-                    <td key={key}>{figure(plane.recession?.[key] ?? null, 2)}</td>
-                  ))}
+                  <RecessionCells document={document} plane={plane} />
                 </tr>
               ))}
             </tbody>
@@ -69,12 +86,12 @@ export function WholeTables({ document }: { document: MeasureDocument }) {
                 <tr>
                   <th scope="row">{whole.key}</th>
                   <td />
-                  <td>{signedFigure(document.fit.key, 1)}</td>
+                  <td>{signedFigure(document.fit.key, 0)}</td>
                 </tr>
                 <tr>
                   <th scope="row">{whole.span}</th>
                   <td />
-                  <td>{figure(document.fit.span, 2)}</td>
+                  <td>{figure(document.fit.span, speaksOfAmounts(document.capture.grade) ? 2 : 1)}</td>
                 </tr>
               </>
             ) : null}

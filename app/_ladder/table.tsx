@@ -1,7 +1,6 @@
 'use client';
 import { ScrollRegion } from '#app/_ui/scroll-region.tsx';
 import { ladderWords } from '#app/_words/en-ladder.ts';
-import { signedFigure } from '#app/_words/figures.ts';
 /**
  * The ladder as text: every measure of every plane, the steps between them, how far each goes back, the whole.
  *
@@ -9,15 +8,25 @@ import { signedFigure } from '#app/_words/figures.ts';
  * reason in the notes under the plane.
  */
 import { type MeasureDocument, type PlaneResult, STEP_KEYS } from '#server/core/contract/measures.ts';
-import { gapText, huesText, MEASURE_ORDER, measureText } from './measure-rows.ts';
+import { Doubted } from './doubted-cell.tsx';
+import { gapText, huesText, MEASURE_ORDER, measureText, stepText } from './measure-rows.ts';
 import styles from './table.module.css';
 import { WholeTables } from './table-whole.tsx';
 import { withKeys } from './with-keys.ts';
 
-export function MeasureTable({ document }: { document: MeasureDocument }) {
+interface MeasureTableProps {
+  document: MeasureDocument;
+  /** By column: why the reference is not to be trusted there; null = it is. */
+  untrusted: readonly (string | null)[];
+}
+
+export function MeasureTable({ document, untrusted }: MeasureTableProps) {
   const target = ladderWords.target[document.target] || null;
   return (
     <div className={styles.tables}>
+      <p className={styles.about}>
+        {ladderWords.intervals} {ladderWords.notTaken}
+      </p>
       <ScrollRegion className={styles.scroller} label={ladderWords.tableCaption.planes}>
         <table className={styles.table}>
           <caption>{ladderWords.tableCaption.planes}</caption>
@@ -30,19 +39,33 @@ export function MeasureTable({ document }: { document: MeasureDocument }) {
             </tr>
           </thead>
           {withKeys(document.planes, (plane) => plane.name).map(({ key, item: plane, index }) => (
-            <PlaneRows key={key} plane={plane} number={index + 1} hasTarget={target !== null} />
+            <PlaneRows
+              key={key}
+              plane={plane}
+              number={index + 1}
+              hasTarget={target !== null}
+              reason={untrusted[index] ?? null}
+            />
           ))}
         </table>
       </ScrollRegion>
       <StepTable document={document} target={target} />
       <WholeTables document={document} />
-      <p>{ladderWords.notTaken}</p>
     </div>
   );
 }
 
-function PlaneRows({ plane, number, hasTarget }: { plane: PlaneResult; number: number; hasTarget: boolean }) {
-  const notes = [...new Set([...(plane.reference?.notes ?? []), ...plane.painting.notes])];
+interface PlaneRowsProps {
+  plane: PlaneResult;
+  number: number;
+  hasTarget: boolean;
+  /** Why the reference is not to be trusted here; null = it is. */
+  reason: string | null;
+}
+
+function PlaneRows({ plane, number, hasTarget, reason }: PlaneRowsProps) {
+  const said = reason === null ? [] : [ladderWords.untrusted(reason)];
+  const notes = [...new Set([...said, ...(plane.reference?.notes ?? []), ...plane.painting.notes])];
   const columns = hasTarget ? 4 : 2;
   return (
     <tbody>
@@ -54,9 +77,16 @@ function PlaneRows({ plane, number, hasTarget }: { plane: PlaneResult; number: n
       {MEASURE_ORDER.map((key) => (
         <tr key={key}>
           <th scope="row">{ladderWords.measure[key]}</th>
-          {hasTarget ? <td>{measureText(key, plane.reference?.[key] ?? null)}</td> : null}
-          <td>{measureText(key, plane.painting[key])}</td>
-          {hasTarget ? <td className={styles.gap}>{gapText(key, plane.gap?.[key] ?? null)}</td> : null}
+          {hasTarget ? (
+            <Doubted
+              quiet={reason !== null}
+              {...measureText(key, plane.reference?.[key] ?? null, plane.reference?.doubt[key])}
+            />
+          ) : null}
+          <Doubted {...measureText(key, plane.painting[key], plane.painting.doubt[key])} />
+          {hasTarget ? (
+            <Doubted strong {...gapText(key, plane.gap?.[key] ?? null, plane.doubt?.gap[key])} />
+          ) : null}
         </tr>
       ))}
       <tr>
@@ -106,9 +136,11 @@ function StepTable({ document, target }: { document: MeasureDocument; target: st
             {STEP_KEYS.map((key) => (
               <tr key={key}>
                 <th scope="row">{ladderWords.step[key]}</th>
-                {target ? <td>{signedFigure(step.reference?.[key] ?? null, 1)}</td> : null}
-                <td>{signedFigure(step.painting[key], 1)}</td>
-                {target ? <td className={styles.gap}>{signedFigure(step.gap?.[key] ?? null, 1)}</td> : null}
+                {target ? <Doubted {...stepText(step.reference?.[key] ?? null)} /> : null}
+                <Doubted {...stepText(step.painting[key], step.doubt?.painting[key])} />
+                {target ? (
+                  <Doubted strong {...stepText(step.gap?.[key] ?? null, step.doubt?.gap[key])} />
+                ) : null}
               </tr>
             ))}
           </tbody>

@@ -14,9 +14,9 @@ export const ladderWords = {
   },
   painting: 'painting',
   steps:
-    'One step is a tenth of the way from black to white (10 L*). Chroma is C*ab. Warm–cool is + for warmer, − for cooler.',
-  table: 'As a table',
-  chart: 'As a ladder',
+    'One step is a tenth of the way from black to white (10 L*). Chroma is C*ab. Warm–cool is + for warmer, − for cooler. Fine lines at the bars, and ±, are the doubt: the truth lies within them nine times in ten.',
+  stepsOrderOnly:
+    'One step is a tenth of the way from black to white (10 L*). Nothing neutral in the photo of the painting can be trusted, so only the order of lightness is said, and no colour. Fine lines at the bars, and ±, are the doubt.',
   preview: 'preview while you drag',
   chooseOn: (name: string) => `Find ${name} on the pictures`,
   rows: { light: 'lights', mid: 'middle', dark: 'darks', chroma: 'chroma', warmCool: 'warm–cool' },
@@ -44,6 +44,7 @@ export const ladderWords = {
     plane: 'Plane',
     planes: 'From far to near',
     gap: 'difference',
+    achieved: 'as one figure (ratio)',
     darks: 'by its darks (ratio)',
     spread: 'by its contrast (ratio)',
     chroma: 'by its chroma (ratio)',
@@ -89,5 +90,15 @@ export const ladderWords = {
     span: 'span: range compared with the target (ratio)',
     air: 'air colour (L*, a*, b*)',
   },
-  notTaken: 'A dash stands where a measure could not be taken.',
+  notTaken: 'A dash stands where a measure could not be taken; the notes say why.',
+  between: (low: string, high: string) => `${low} to ${high}`,
+  intervals:
+    'After each figure stand the ends between which it truly lies nine times in ten, by how the plane varies and how far the photo can be trusted.',
+  doubt: (parts: string) => `± ${parts}`,
+  doubtTitle: 'How far off these figures may be, nine times in ten',
+  untrusted: (reason: string) =>
+    reason ? `The photo is not trusted here: ${reason}` : 'The photo is not trusted here.',
+  untrustedShort: 'The photo is not trusted here',
+  views: 'How the planes are shown',
+  view: { ladder: 'Ladder', air: 'Air', table: 'Table' },
 } as const;

@@ -30,10 +30,10 @@ export function signedFigure(amount: number | null, digits: number): string {
 }
 
 /** A difference of lightness in painters' steps. @param lightness L* units; one step = 10 L*. */
-export function signedSteps(lightness: number | null): string {
+export function signedSteps(lightness: number | null, digits: number): string {
   if (lightness === null) return NO_FIGURE;
-  const text = signedFigure(lightness / 10, 1);
-  return `${text} ${Math.abs(Number((lightness / 10).toFixed(1))) <= 1 ? 'step' : 'steps'}`;
+  const text = signedFigure(lightness / 10, digits);
+  return `${text} ${Math.abs(Number((lightness / 10).toFixed(digits))) <= 1 ? 'step' : 'steps'}`;
 }
 
 /** @param share 0..1. */

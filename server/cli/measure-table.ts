@@ -4,7 +4,8 @@
  * One line a plane and picture, far to near: value, colour, air, then the gap.
  */
 import type { MeasureDocument, PlaneGap, PlaneMeasures } from '../core/contract/measures.ts';
-import { orderWords, swappedWords } from '../core/gaps/order-words.ts';
+import { gapWords } from '../core/gaps/gap-words.ts';
+import { swappedWords } from '../core/gaps/order-words.ts';
 
 type Key =
   | 'share'
@@ -69,9 +70,9 @@ function notesOf(document: MeasureDocument): string[] {
 }
 
 function wordsOf(document: MeasureDocument): string[] {
-  const planes = document.planes.flatMap(({ name, gap }) => {
-    const words = gap ? orderWords(gap, document.target) : [];
-    return words.length > 0 ? [`${name}: ${words.join(', ')}`] : [];
+  const planes = document.planes.flatMap((plane) => {
+    const words = gapWords(plane, document.target, document.capture.grade);
+    return words.length > 0 ? [`${plane.name}: ${words.join(', ')}`] : [];
   });
   return [
     ...planes,

@@ -75,6 +75,36 @@ describe('the bars', () => {
   });
 });
 
+describe('doubt on the bars', () => {
+  const doubt: Record<string, [number, number]> = { dark: [16, 24], mid: [34, 46], light: [56, 64] };
+
+  test('reaches beyond lights and darks, and stands about the middle', () => {
+    const bar = ladderGeometry([result('wood', null, { ...plane(20, 40, 60), doubt })]).columns[0]?.painting;
+    expect(bar?.above).toEqual({ top: expect.closeTo(0.36, 12), height: expect.closeTo(0.04, 12) });
+    expect(bar?.below).toEqual({ top: expect.closeTo(0.8, 12), height: expect.closeTo(0.04, 12) });
+    expect(bar?.around).toEqual({ top: expect.closeTo(0.54, 12), height: expect.closeTo(0.12, 12) });
+  });
+
+  test('is not drawn where it is unknown, too small to see, or beyond white', () => {
+    const bars = [{}, { mid: [39.7, 40.3], light: [100, 130] } as const].map(
+      (known) =>
+        ladderGeometry([
+          result('snow', null, { ...plane(20, 40, 100), doubt: known as Record<string, [number, number]> }),
+        ]).columns[0]?.painting,
+    );
+    for (const bar of bars) expect(bar).toMatchObject({ above: null, below: null, around: null });
+  });
+});
+
+test('a target that is not to be trusted is kept, quieter, and the line leaves it out', () => {
+  const planes = [90, 60, 40, 30].map((mid) => result('plane', plane(10, mid, 95), plane(10, mid, 95)));
+  const ladder = ladderGeometry(planes, [false, true, false, false]);
+  expect(ladder.columns.map(({ quietTarget }) => quietTarget)).toEqual([false, true, false, false]);
+  expect(ladder.columns[1]?.target).not.toBeNull();
+  expect(ladder.targetLines.map((run) => run.length)).toEqual([2]);
+  expect(ladder.paintingLines.map((run) => run.length)).toEqual([4]);
+});
+
 describe('the lines through the middles', () => {
   test('join every plane of one picture', () => {
     const planes = [90, 60, 40].map((mid) => result('plane', null, plane(mid - 5, mid, mid + 5)));

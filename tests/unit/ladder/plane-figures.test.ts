@@ -1,16 +1,32 @@
 import { describe, expect, test } from 'vitest';
-import { gapText, huesText, measureText } from '#app/_ladder/measure-rows.ts';
-import { planeFigures } from '#app/_ladder/plane-figures.ts';
+import { digitsFor, doubted } from '#app/_ladder/doubted.ts';
+import { gapText, huesText, measureText, stepText } from '#app/_ladder/measure-rows.ts';
+import { planeDoubt, planeFigures } from '#app/_ladder/plane-figures.ts';
+import type { PlaneResult } from '#server/core/contract/measures.ts';
 import { plane, result } from './a-document.ts';
 
 const textOf = (rows: { label: string; text: string }[]) =>
   Object.fromEntries(rows.map(({ label, text }) => [label, text]));
 
+/** The plane with the same half interval at every lightness, and at every colour, of its gap. */
+function within(plain: PlaneResult, lightness: number, colour: number): PlaneResult {
+  const around = (key: 'dark' | 'mid' | 'light' | 'chroma' | 'warmCool', half: number) => {
+    const value = plain.gap?.[key] ?? 0;
+    return { [key]: [value - half, value + half] as [number, number] };
+  };
+  const gap = {
+    ...{ ...around('dark', lightness), ...around('mid', lightness), ...around('light', lightness) },
+    ...{ ...around('chroma', colour), ...around('warmCool', colour) },
+  };
+  return { ...plain, doubt: { gap, recession: {} } };
+}
+
+const massif = (gap: Parameters<typeof result>[3]) => result('massif', plane(1, 2, 3), plane(1, 2, 3), gap);
+
 describe('the figures under a plane', () => {
   test('say the gap in steps of 10 L*, chroma in C*, and warm–cool with its sign', () => {
     const gap = { light: 3, mid: -5, dark: -8.4, chroma: 5.2, warmCool: -6.4 };
-    const rows = planeFigures(result('massif', plane(1, 2, 3), plane(1, 2, 3), gap));
-    expect(textOf(rows)).toEqual({
+    expect(textOf(planeFigures(massif(gap), 'A'))).toEqual({
       lights: '+0.3 step',
       middle: '−0.5 step',
       darks: '−0.8 step',
@@ -20,27 +36,34 @@ describe('the figures under a plane', () => {
   });
 
   test('speak of steps when it is more than one', () => {
-    const rows = planeFigures(
-      result('massif', plane(1, 2, 3), plane(1, 2, 3), { dark: -12, mid: 10, light: 10.4 }),
-    );
+    const rows = planeFigures(massif({ dark: -12, mid: 10, light: 10.4 }), 'A');
     expect(textOf(rows)).toMatchObject({ darks: '−1.2 steps', middle: '+1.0 step', lights: '+1.0 step' });
   });
 
   test('never show a signed nought', () => {
-    const rows = planeFigures(
-      result('sky', plane(1, 2, 3), plane(1, 2, 3), { dark: -0.4, mid: 0.4, warmCool: -0.3 }),
-    );
+    const rows = planeFigures(massif({ dark: -0.4, mid: 0.4, warmCool: -0.3 }), 'A');
     expect(textOf(rows)).toMatchObject({ darks: '0.0 step', middle: '0.0 step', 'warm–cool': '0' });
   });
 
   test('show a dash where a figure could not be taken', () => {
-    const rows = planeFigures(result('sky', plane(1, 2, 3), plane(1, 2, 3), {}));
-    expect(new Set(rows.map(({ text }) => text))).toEqual(new Set(['—']));
+    expect(new Set(planeFigures(massif({}), 'B').map(({ text }) => text))).toEqual(new Set(['—']));
+  });
+
+  test('have no more digits than their doubt, and tell which of them lie beyond it', () => {
+    const rows = planeFigures(within(massif({ dark: -12, mid: 6, light: 10.4, chroma: 9 }), 9.9, 8), 'B');
+    expect(textOf(rows)).toMatchObject({ darks: '−1 step', middle: '+1 step', lights: '+1 step' });
+    expect(rows.map(({ sure }) => sure)).toEqual([true, false, true, true, false]);
+  });
+
+  test('leave colour out where no colour is said', () => {
+    const labels = planeFigures(massif({ mid: 9, chroma: 30 }), 'C').map(({ label }) => label);
+    expect(labels).toEqual(['lights', 'middle', 'darks']);
+    expect(planeFigures(massif({ mid: 9, chroma: 30 }), null)).toHaveLength(3);
   });
 
   test('give the painting’s own values where there is no target', () => {
-    const rows = planeFigures(result('sea', null, { ...plane(31, 47, 62), chroma: 12.6, warmCool: 4.2 }));
-    expect(textOf(rows)).toEqual({
+    const sea = result('sea', null, { ...plane(31, 47, 62), chroma: 12.6, warmCool: 4.2 });
+    expect(textOf(planeFigures(sea, 'A'))).toEqual({
       lights: 'value 6.2',
       middle: 'value 4.7',
       darks: 'value 3.1',
@@ -48,16 +71,52 @@ describe('the figures under a plane', () => {
       'warm–cool': '+4',
     });
   });
+
+  test('stand over how far off they may be', () => {
+    expect(planeDoubt(within(massif({ mid: 1 }), 3.4, 5.2), 'A')).toBe('± 0.3 step, 5 C*');
+    expect(planeDoubt(within(massif({ mid: 1 }), 9.9, 16), 'C')).toBe('± 1.0 step');
+    expect(planeDoubt(massif({ mid: 1 }), 'A')).toBeNull();
+  });
+});
+
+describe('digits', () => {
+  test('end where the doubt has its first significant digit (JCGM 100:2008, 7.2.6 allows two)', () => {
+    expect([0.012, 0.3, 0.94, 0.96, 3.3, 16].map((half) => digitsFor(half, 3))).toEqual([2, 1, 1, 0, 0, 0]);
+    expect(digitsFor(0.001, 1)).toBe(1);
+    expect(digitsFor(null, 2)).toBe(2);
+    expect(digitsFor(0, 2)).toBe(2);
+  });
+
+  test('are the same for a figure and for the ends of its interval', () => {
+    const written = { digits: 2, times: 1, signed: false };
+    expect(doubted(4.62, [4.31, 4.93], written)).toEqual({ text: '4.6', range: '4.3 to 4.9' });
+    expect(doubted(46.2, [42.9, 49.5], written)).toEqual({ text: '46', range: '43 to 50' });
+    expect(doubted(4.62, undefined, written)).toEqual({ text: '4.62', range: null });
+    expect(doubted(4.62, [4.62, 4.62], written)).toEqual({ text: '4.62', range: null });
+    expect(doubted(null, [1, 2], written)).toEqual({ text: '—', range: null });
+  });
 });
 
 describe('the table', () => {
   test('shows shares in per cent and keeps the sign of what has one', () => {
-    expect(measureText('share', 0.1724)).toBe('17.2');
-    expect(measureText('a', 2.71)).toBe('+2.7');
-    expect(measureText('dark', 31.04)).toBe('31.0');
-    expect(measureText('hue', null)).toBe('—');
-    expect(gapText('share', -0.01)).toBe('−1.0');
-    expect(gapText('dark', 0.12)).toBe('+0.1');
+    expect(measureText('share', 0.1724).text).toBe('17.2');
+    expect(measureText('a', 2.71).text).toBe('+2.7');
+    expect(measureText('dark', 31.04).text).toBe('31.0');
+    expect(measureText('hue', null).text).toBe('—');
+    expect(gapText('share', -0.01).text).toBe('−1.0');
+    expect(gapText('dark', 0.12).text).toBe('+0.1');
+  });
+
+  test('puts the ends of the interval after each figure', () => {
+    expect(measureText('airShare', 0.31, [0.26, 0.36])).toEqual({ text: '31', range: '26 to 36' });
+    expect(gapText('warmCool', 4, [-4.2, 12.2])).toEqual({ text: '+4', range: '−4 to +12' });
+    expect(stepText(-6.24, [-6.5, -5.98])).toEqual({ text: '−6.2', range: '−6.5 to −6.0' });
+  });
+
+  test('ends an interval where no figure can lie, but not that of a difference', () => {
+    expect(measureText('light', 98, [94.7, 101.3]).range).toBe('95 to 100');
+    expect(measureText('chroma', 4, [-1, 9]).range).toBe('0 to 9');
+    expect(gapText('chroma', 4, [-1, 9]).range).toBe('−1 to +9');
   });
 
   test('names the hues that are there, largest first', () => {
