@@ -58,8 +58,8 @@ function AirColour({ side, pictureId, colour: measured }: AirColourProps) {
       />
       <p>
         <span className={styles.of}>{words.of[side]}</span> {colour ? `${labText(colour)}, ` : null}
-        <span className={styles.source}>
-          {picked ? words.picked : colour ? words.measured : words.none[side]}
+        <span title={colour && !picked ? words.measuredTitle : undefined}>
+          {picked ? words.picked : colour ? words.measured : words.none}
         </span>
       </p>
       <Picking side={side} pictureId={pictureId} picked={picked !== null} />
