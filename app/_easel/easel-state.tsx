@@ -4,7 +4,15 @@
  *
  * Nothing here is seen by others. In the flow: easel -> [easel-state] -> stages, bar under the pictures.
  */
-import { createContext, type ReactNode, useContext, useMemo, useState } from 'react';
+import {
+  createContext,
+  type Dispatch,
+  type ReactNode,
+  type SetStateAction,
+  useContext,
+  useMemo,
+  useState,
+} from 'react';
 import type { FractionPoint, Outline } from '#server/core/contract/setup.ts';
 import { ViewStore } from './view-store.ts';
 
@@ -16,12 +24,17 @@ export interface OutlineDraft {
   planeId: string;
   way: OutlineWay;
   points: FractionPoint[];
+  /** The points that the hand set; those between them were followed or drawn in one go. */
+  stops: FractionPoint[];
 }
 
 export interface EaselState {
   views: ViewStore;
   draft: OutlineDraft | null;
-  setDraft(draft: OutlineDraft | null): void;
+  setDraft: Dispatch<SetStateAction<OutlineDraft | null>>;
+  /** Whether a new outline bends onto the ridge between two clicks. */
+  following: boolean;
+  setFollowing(following: boolean): void;
   way: OutlineWay;
   setWay(way: OutlineWay): void;
   /** A pin that has a place and waits for its words. */
@@ -50,6 +63,7 @@ export function useEasel(): EaselState {
 export function EaselStateProvider({ children }: { children: ReactNode }) {
   const [views] = useState(() => new ViewStore());
   const [draft, setDraft] = useState<OutlineDraft | null>(null);
+  const [following, setFollowing] = useState(true);
   const [way, setWay] = useState<OutlineWay>('ridge');
   const [pin, setPin] = useState<EaselState['pin']>(null);
   const [squared, setSquared] = useState(true);
@@ -57,10 +71,10 @@ export function EaselStateProvider({ children }: { children: ReactNode }) {
   const [sentence, setSentence] = useState<string | null>(null);
   const easel = useMemo<EaselState>(
     () => ({
-      ...{ views, draft, setDraft, way, setWay, pin, setPin },
+      ...{ views, draft, setDraft, following, setFollowing, way, setWay, pin, setPin },
       ...{ squared, setSquared, moving, setMoving, sentence, setSentence },
     }),
-    [views, draft, way, pin, squared, moving, sentence],
+    [views, draft, following, way, pin, squared, moving, sentence],
   );
   return <EaselContext value={easel}>{children}</EaselContext>;
 }

@@ -12,6 +12,8 @@ export interface At {
   /** 0..1; 0.5 where the device tells nothing. */
   pressure: number;
   touch: boolean;
+  /** Whether Shift is held. */
+  shift?: boolean;
 }
 
 /** What a stage does with gestures. */

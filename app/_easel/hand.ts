@@ -8,6 +8,8 @@ export interface HandPoint {
   /** 0..1; 0.5 where the device tells nothing. */
   pressure: number;
   touch: boolean;
+  /** True while Shift is held: no bending onto edges. */
+  straight: boolean;
   /** One CSS pixel in 0..1 of what is shown, along x and y. */
   pixel: { x: number; y: number };
 }

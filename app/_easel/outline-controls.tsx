@@ -68,18 +68,26 @@ function BeginControls({ plane, target }: { plane: PlaneView; target: PictureVie
 
 function DraftControls({ plane }: { plane: PlaneView }) {
   const { draft, finish, takeBack, giveUp } = useDraft();
+  const { following, setFollowing } = useEasel();
   if (!draft) return null;
   return (
     <>
       <p className={styles.sentence}>
         {howTo(plane, draft.way)}{' '}
-        <span className={styles.count}>{words.outline.soFar(draft.points.length)}</span>
+        <span className={styles.count}>{words.outline.soFar(draft.stops.length)}</span>
       </p>
       <div className={styles.buttons}>
         <Button weight="main" onClick={() => finish()}>
           {words.outline.finish}
         </Button>
         <Button onClick={takeBack}>{words.outline.back}</Button>
+        <Button
+          aria-pressed={following}
+          title={words.outline.followWhy}
+          onClick={() => setFollowing(!following)}
+        >
+          {words.outline.follow}
+        </Button>
         <Button weight="word" onClick={giveUp}>
           {words.outline.giveUp}
         </Button>
@@ -119,7 +127,7 @@ function NudgeControls({ plane, writable, shown: { reference, painting } }: Nudg
             {words.outline.on[kind]}
             <Button
               weight="word"
-              onClick={() => setDraft({ pictureId: id, planeId: plane.id, way, points: [] })}
+              onClick={() => setDraft({ pictureId: id, planeId: plane.id, way, points: [], stops: [] })}
             >
               {words.outline.again}
             </Button>

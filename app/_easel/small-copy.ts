@@ -9,12 +9,16 @@ import type { CanvasPixels } from './preview-measuring.ts';
 /** Long side, pixels: small enough that two of them are measured within one step of a drag. */
 const LONG_SIDE_PX = 320;
 
-/** @throws Error when the picture cannot be fetched or decoded. */
-export async function smallCopy(boardId: string, pictureId: string): Promise<CanvasPixels> {
+/** @param longSidePx At most 640. @throws Error when the picture cannot be fetched or decoded. */
+export async function smallCopy(
+  boardId: string,
+  pictureId: string,
+  longSidePx = LONG_SIDE_PX,
+): Promise<CanvasPixels> {
   const image = new Image();
   image.src = copyAddress(boardId, pictureId, 640);
   await image.decode();
-  const scale = Math.min(1, LONG_SIDE_PX / Math.max(image.naturalWidth, image.naturalHeight));
+  const scale = Math.min(1, longSidePx / Math.max(image.naturalWidth, image.naturalHeight));
   const width = Math.max(1, Math.round(image.naturalWidth * scale));
   const height = Math.max(1, Math.round(image.naturalHeight * scale));
   const canvas = document.createElement('canvas');

@@ -15,6 +15,7 @@ import type { Frame } from './frame.ts';
 import { type Hand, type HandPoint, pixelsApart, reachPx } from './hand.ts';
 import { closedRidge, insidePicture, simplified } from './outline-edit.ts';
 import { outlineTrouble } from './outline-trouble.ts';
+import { useFollow, withoutLastStop } from './use-follow.ts';
 
 /** Freehand is kept within this many screen pixels. */
 const TIDY_PX = 1.6;
@@ -31,19 +32,17 @@ export function useDraft() {
   return {
     draft,
     plane,
-    /** The draft on this picture with these points; begins one where there is none. */
-    put(pictureId: string, points: FractionPoint[]): OutlineDraft | null {
+    /** The draft on this picture with these points; begins one where there is none. @param stops Set by the hand. */
+    put(pictureId: string, points: FractionPoint[], stops: FractionPoint[]): OutlineDraft | null {
       if (!plane) return null;
       const begun = draft?.pictureId === pictureId ? draft : { pictureId, planeId: plane.id, way };
-      const next = { ...begun, points };
+      const next = { ...begun, points, stops };
       setDraft(next);
       setSentence(null);
       return next;
     },
     takeBack() {
-      if (!draft) return;
-      const points = draft.points.slice(0, -1);
-      setDraft(points.length > 0 ? { ...draft, points } : null);
+      if (draft) setDraft(withoutLastStop(draft));
     },
     giveUp() {
       setDraft(null);
@@ -63,16 +62,22 @@ export function useDraft() {
   };
 }
 
+/** A freehand line on its way: the draft before it, the line itself, the draft with it. */
+interface Going {
+  base: FractionPoint[];
+  baseStops: FractionPoint[];
+  line: FractionPoint[];
+  drawn: OutlineDraft | null;
+}
+
 export function useDraftHand(picture: PictureView, frame: Frame): Hand {
   const { planeId, tool } = useTools();
   const { may } = useBoardLive();
   const { setSentence } = useEasel();
   const { draft, plane, put, finish, takeBack, giveUp } = useDraft();
-  const going = useRef<{ base: FractionPoint[]; line: FractionPoint[]; drawn: OutlineDraft | null }>({
-    base: [],
-    line: [],
-    drawn: null,
-  });
+  const aspect = frame.size.height / frame.size.width;
+  const follow = useFollow(picture.id, aspect);
+  const going = useRef<Going>({ base: [], baseStops: [], line: [], drawn: null });
   const here = draft?.pictureId === picture.id ? draft : null;
   const allowed = picture.kind === 'reference' ? may.setup : may.painting(picture.id);
   const look: Hand = { cursor: 'grab', crosshair: false, keysHint: words.easel.lookKeys };
@@ -81,11 +86,18 @@ export function useDraftHand(picture: PictureView, frame: Frame): Hand {
   if (!planeId || !plane) return { ...look, tap: () => setSentence(words.outline.choose) };
 
   const points = here?.points ?? [];
+  const stops = here?.stops ?? [];
   const first = points[0];
   const closes = (at: HandPoint) =>
     first !== undefined && points.length > 2 && pixelsApart(first, at.point, at.pixel) < reachPx(at.touch);
+  /** Another click: a straight stretch at once, which then bends onto the ridge. */
+  const set = (point: FractionPoint, straight = false) => {
+    const [last, next] = [points.at(-1), insidePicture(point)];
+    put(picture.id, [...points, next], [...stops, next]);
+    if (last && !straight) void follow(last, next);
+  };
   const keys: Record<string, (point: FractionPoint) => void> = {
-    ' ': (point) => put(picture.id, [...points, insidePicture(point)]),
+    ' ': (point) => set(point),
     enter: () => finish(here),
     backspace: takeBack,
     escape: giveUp,
@@ -96,26 +108,27 @@ export function useDraftHand(picture: PictureView, frame: Frame): Hand {
     keysHint: words.outline.keys,
     tap(at, twice) {
       if (here && (twice || closes(at))) finish(here);
-      else put(picture.id, [...points, insidePicture(at.point)]);
+      else set(at.point, at.straight);
     },
     drag: {
       takes: () => true,
       start(at) {
         const line = [insidePicture(at.point)];
-        going.current = { base: points, line, drawn: put(picture.id, [...points, ...line]) };
+        const drawn = put(picture.id, [...points, ...line], [...stops, ...line]);
+        going.current = { base: points, baseStops: stops, line, drawn };
       },
       move(at) {
-        const { base, line } = going.current;
+        const { base, baseStops, line } = going.current;
         line.push(insidePicture(at.point));
-        const tidy = simplified(line, TIDY_PX * at.pixel.x, frame.size.height / frame.size.width);
-        going.current.drawn = put(picture.id, [...base, ...tidy]);
+        const tidy = simplified(line, TIDY_PX * at.pixel.x, aspect);
+        going.current.drawn = put(picture.id, [...base, ...tidy], [...baseStops, ...tidy.slice(-1)]);
       },
       end() {
         const { drawn } = going.current;
         if (drawn && isWhole(drawn)) finish(drawn);
       },
       cancel() {
-        put(picture.id, going.current.base);
+        put(picture.id, going.current.base, going.current.baseStops);
       },
     },
     key(key, point) {

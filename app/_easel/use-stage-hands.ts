@@ -42,6 +42,7 @@ export function useStageHands(hands: Hands) {
       y: event.clientY - box.top,
       pressure: event.pointerType === 'pen' ? event.pressure : 0.5,
       touch: event.pointerType === 'touch',
+      shift: event.shiftKey,
     };
   };
   return {
@@ -76,10 +77,10 @@ function originalAt({ placed, frame }: Hands, x: number, y: number): FractionPoi
 }
 
 function targetOf(now: () => Hands): GestureTarget {
-  const point = ({ x, y, pressure, touch }: At): HandPoint => {
+  const point = ({ x, y, pressure, touch, shift = false }: At): HandPoint => {
     const { width, height } = now().placed.placement();
     const pixel = { x: 1 / width, y: 1 / height };
-    return { point: originalAt(now(), x, y), pressure, touch, pixel };
+    return { point: originalAt(now(), x, y), pressure, touch, straight: shift, pixel };
   };
   const view = (step: (hands: Hands) => ReturnType<ViewStore['get']>) => now().views.set(step(now()));
   return {

@@ -42,6 +42,9 @@ export const words = {
       `${plane}: click along its lower edge from one side to the other, or draw it in one go. It closes by itself above.`,
     drawRound: (plane: string) => `${plane}: click all round it, or draw round it in one go.`,
     soFar: (count: number) => plural(count, 'point', 'points'),
+    follow: 'Follow the edge',
+    followWhy:
+      'Between two clicks the line bends onto the strongest edge. Hold Shift while you click for a straight one.',
     finish: 'Finish',
     back: 'Take back a point',
     giveUp: 'Give up',
