@@ -19,7 +19,7 @@ const { colour: words } = airWords;
 type Side = 'reference' | 'painting';
 
 export function AirColours({ document }: { document: MeasureDocument }) {
-  const { referenceId, paintingId, tool } = useTools();
+  const { referenceId, paintingId } = useTools();
   const shown: [Side, string | null][] = [
     ['reference', document.target === 'none' ? null : referenceId],
     ['painting', paintingId],
@@ -32,9 +32,6 @@ export function AirColours({ document }: { document: MeasureDocument }) {
           <AirColour key={side} side={side} pictureId={pictureId} colour={document.air[side]} />
         ) : null,
       )}
-      <p className={styles.how} role="status">
-        {tool === 'air' ? words.how : null}
-      </p>
     </div>
   );
 }

@@ -5,6 +5,7 @@
  * In the flow: easel -> [easel-bar] -> outline, mark and photo controls.
  */
 import type { ReactNode } from 'react';
+import { AirControls } from '#app/_air/air-controls.tsx';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { PhotoControls } from '#app/_photo/photo-controls.tsx';
 import { isCorrected } from '#app/_photo/photo-desk.tsx';
@@ -36,7 +37,7 @@ export function EaselBar({ reference, painting }: Shown) {
     photo: <PhotoControls painting={painting} />,
     patch: null,
     guess: null,
-    air: null,
+    air: <AirControls />,
     focus: <FocusControls />,
   };
   const corrected = painting !== null && isCorrected(photoOf(painting.id));

@@ -32,6 +32,7 @@ import { NewPin } from './pin-words.tsx';
 import { type PlanePlaces, planePlaces } from './plane-places.ts';
 import { PointerLayer } from './pointer-layer.tsx';
 import { Stage } from './stage.tsx';
+import { useAirHand } from './use-air-hand.ts';
 import { useFocusHand } from './use-focus-hand.ts';
 import { useDrawHand, useLookHand, usePinHand } from './use-mark-hands.ts';
 import { type OutlineHand, useMayOutline, useOutlineHand } from './use-outline-hand.ts';
@@ -78,7 +79,7 @@ export function EaselPicture({ picture, label, squared, righted, clip, swipe }: 
     photo: photo.hand,
     patch: usePatchHand(picture.id, setSentence),
     guess: useGuessHand(picture.id, setSentence),
-    air: look,
+    air: useAirHand(picture),
     focus: useFocusHand(picture),
   };
   const choose = useCallback(
@@ -100,7 +101,7 @@ export function EaselPicture({ picture, label, squared, righted, clip, swipe }: 
       {...(clip ? { clip } : {})}
     >
       <OfPhoto picture={picture} righted={righted} photo={photo} />
-      {linesShown || tool === 'outline' ? (
+      {(linesShown && tool !== 'photo') || tool === 'outline' ? (
         <OutlineLayer
           drawn={drawn}
           badges={places.badges}
