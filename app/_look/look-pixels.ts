@@ -56,9 +56,9 @@ export function litRaster(raw: EncodedRaster, { photo, squared }: Omit<LookAs, '
   return applyCorrection(raw, { widthPx, heightPx, toPhoto: AS_IT_IS, light: plan.light });
 }
 
-export function lookPixels(raw: EncodedRaster, as: LookAs): LookPixels {
-  const lit = litRaster(raw, as);
-  const codes = valueCodes(lit, as.squint);
+/** @param lit as of `litRaster`. @param squint sigma of the softening, share of the long side. */
+export function lookPixels(lit: EncodedRaster, squint: number): LookPixels {
+  const codes = valueCodes(lit, squint);
   return { lit, codes, counts: countCodes(codes) };
 }
 

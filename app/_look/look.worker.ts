@@ -56,10 +56,25 @@ function bitmapOf({ widthPx, heightPx, samples }: EncodedRaster): Promise<ImageB
   return createImageBitmap(image);
 }
 
-async function answer({ number, address, as, ask }: LookQuestion): Promise<LookAnswer> {
+const lit = new Map<string, EncodedRaster>();
+/** Lit pictures kept: two, squared and as photographed. */
+const LIT_KEPT = 4;
+
+/** A picture in its light, kept for the next strength of squinting. */
+async function litAt({ address, as: { photo, squared } }: LookQuestion): Promise<EncodedRaster> {
   const raw = await copyAt(address);
-  if (ask === 'pixels') return { number, pixels: lookPixels(raw, as) };
-  return { number, squinted: await bitmapOf(squinted(litRaster(raw, as), as.squint)) };
+  const key = JSON.stringify([address, photo, squared]);
+  const raster = lit.get(key) ?? litRaster(raw, { photo, squared });
+  lit.set(key, raster);
+  for (const old of [...lit.keys()].slice(0, -LIT_KEPT)) lit.delete(old);
+  return raster;
+}
+
+async function answer(question: LookQuestion): Promise<LookAnswer> {
+  const { number, as, ask } = question;
+  const raster = await litAt(question);
+  if (ask === 'pixels') return { number, pixels: lookPixels(raster, as.squint) };
+  return { number, squinted: await bitmapOf(squinted(raster, as.squint)) };
 }
 
 self.onmessage = ({ data }: MessageEvent<LookQuestion>) => {

@@ -4,7 +4,7 @@
  */
 import { converter } from 'culori';
 import { describe, expect, it } from 'vitest';
-import { lookPixels, squinted } from '#app/_look/look-pixels.ts';
+import { litRaster, lookPixels, squinted } from '#app/_look/look-pixels.ts';
 import { type EncodedRaster, encodedRaster } from '#server/core/image/raster.ts';
 import { patchAt } from '#server/core/look/patch.ts';
 import { CODES_PER_L } from '#server/core/look/value-counts.ts';
@@ -66,8 +66,8 @@ describe('values of a photo of a painting', () => {
       [0.8, 0.8],
       [0.2, 0.8],
     ];
-    const whole = lookPixels(photo, { photo: {}, squared: false, squint: 0 });
-    const squared = lookPixels(photo, { photo: { corners }, squared: true, squint: 0 });
+    const whole = lookPixels(litRaster(photo, { photo: {}, squared: false }), 0);
+    const squared = lookPixels(litRaster(photo, { photo: { corners }, squared: true }), 0);
     const cuts = [30, 70];
     expect(valueGroups(whole.counts, cuts)[1]?.share).toBeCloseTo(0.64, 1);
     const [dark, middle, light] = valueGroups(squared.counts, cuts).map(({ share }) => share);
@@ -76,18 +76,17 @@ describe('values of a photo of a painting', () => {
     expect(light).toBeCloseTo(0.5, 1);
     expect(squared.codes).toHaveLength(180 * 120);
     // Seen as photographed, it keeps the frame of the photo.
-    const framed = lookPixels(photo, { photo: { corners }, squared: false, squint: 0 });
+    const framed = lookPixels(litRaster(photo, { photo: { corners }, squared: false }), 0);
     expect(framed.codes).toHaveLength(300 * 200);
   });
 
   it('are taken in the light of the card, in the frame of the photo', () => {
     // A grey card under a yellow lamp, at the left; the rest is the same grey.
     const photo = drawn(300, 200, () => [150, 125, 80]);
-    const { lit, codes } = lookPixels(photo, {
-      photo: { cards: [{ box: [0.02, 0.3, 0.2, 0.7], Y: 0.18 }] },
-      squared: true,
-      squint: 0,
-    });
+    const { lit, codes } = lookPixels(
+      litRaster(photo, { photo: { cards: [{ box: [0.02, 0.3, 0.2, 0.7], Y: 0.18 }] }, squared: true }),
+      0,
+    );
     const patch = patchAt(lit, [0.7, 0.5]);
     const grey = toLab({ mode: 'xyz65', x: 0.18 * 0.95047, y: 0.18, z: 0.18 * 1.08883 });
     expect(patch?.lab.L).toBeCloseTo(grey.l, 0);
@@ -104,6 +103,6 @@ describe('values of a photo of a painting', () => {
       [0.9, 0.1],
       [0.1, 0.9],
     ];
-    expect(lookPixels(photo, { photo: { corners: crossed }, squared: true, squint: 0 }).lit).toBe(photo);
+    expect(lookPixels(litRaster(photo, { photo: { corners: crossed }, squared: true }), 0).lit).toBe(photo);
   });
 });
