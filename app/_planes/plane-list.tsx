@@ -6,6 +6,7 @@
  */
 import { useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
+import { SceneConditions } from '#app/_scene/scene-conditions.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { words } from '#app/_words/en-easel.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
@@ -65,6 +66,7 @@ export function PlaneList() {
       ) : null}
       {may.setup ? <AddPlane onAdded={() => setDeleted(null)} /> : null}
       <Carry />
+      <SceneConditions />
     </section>
   );
 }

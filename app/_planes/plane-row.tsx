@@ -8,6 +8,7 @@ import type { PlaneView } from '#app/_live/board-live-types.ts';
 import { words } from '#app/_words/en-easel.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import { PLANE_KINDS, PLANE_TILTS } from '#server/core/contract/setup.ts';
+import { PlaneTrust } from './plane-trust.tsx';
 import styles from './planes.module.css';
 import type { useDragOrder } from './use-drag-order.ts';
 
@@ -59,6 +60,7 @@ export function PlaneRow({ plane, last, dragged, dropBefore, dropAfter, grip, re
         ) : null}
       </div>
       {chosen && may.setup ? <PlaneFields plane={plane} last={last} remove={remove} /> : null}
+      {chosen ? <PlaneTrust plane={plane} /> : null}
     </li>
   );
 }

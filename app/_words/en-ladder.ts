@@ -98,7 +98,6 @@ export const ladderWords = {
   doubtTitle: 'How far off these figures may be, nine times in ten',
   untrusted: (reason: string) =>
     reason ? `The photo is not trusted here: ${reason}` : 'The photo is not trusted here.',
-  untrustedShort: 'The photo is not trusted here',
   views: 'How the planes are shown',
   view: { ladder: 'Ladder', air: 'Air', table: 'Table' },
 } as const;

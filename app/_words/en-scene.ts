@@ -1,0 +1,35 @@
+/** Every word of the light and weather of the scene, and of planes whose photo is not to be trusted. Pure. */
+import type { Condition } from '#server/core/contract/setup.ts';
+
+export const sceneWords = {
+  title: 'The light and weather of the scene',
+  about: 'What holds here keeps those readings quiet that would not be fair in such light.',
+  onlyLook: 'The owner of the board, a teacher or the host says what holds.',
+  nothing: 'Nothing out of the ordinary is noted.',
+  more: 'Say what holds',
+  names: {
+    snow: 'Snow',
+    'against-light': 'Against the light',
+    'low-sun': 'Low sun',
+    fog: 'Fog',
+    'valley-mist': 'Mist in the valley',
+    'cloud-shadow': 'Foreground in cloud shadow',
+    'sun-spot': 'A spot of sun',
+    'clear-air': 'Very clear air',
+    smoke: 'Smoke or dust',
+    shallow: 'A short distance',
+    night: 'Night',
+  } satisfies Record<Condition, string>,
+
+  trust: {
+    ask: 'The photo is not to be trusted here',
+    why: 'Why not?',
+    change: 'Change the reason',
+    whyHint: 'For example: the camera has blown the snow out, or darkened the sky.',
+    keep: 'Do not trust it here',
+    keepChange: 'Keep the reason',
+    leave: 'Leave it',
+    again: 'Trust it again',
+    effect: 'The painting is then not compared with the photo in this plane.',
+  },
+} as const;
