@@ -143,10 +143,10 @@ function OnEasel({ picture, clip }: { picture: PictureView; clip?: string }) {
       <NineScale pictureId={picture.id} />
       <figcaption className={styles.caption}>
         <strong>{kind === 'reference' ? words.easel.referenceShort : words.easel.paintingShort}</strong>
+        {kind === 'painting' ? <CaptureCaption /> : null}
         {picture.caption ? <span>{picture.caption}</span> : null}
         {kind === 'painting' ? <span>{picture.painter.name}</span> : null}
         {noted ? <span>{noted}</span> : null}
-        {kind === 'painting' ? <CaptureCaption /> : null}
         {picture.credit ? <span>{picture.credit}</span> : null}
       </figcaption>
     </figure>

@@ -15,9 +15,9 @@ const KINDS: readonly OverlayKind[] = ['glare', 'blown', 'crushed'];
 
 /** What marks a kind: dots are glare, slanting lines lights that ran out, crossed ones darks that did. */
 function Pattern({ id, kind, cell }: { id: string; kind: OverlayKind; cell: number }) {
-  const side = 8 * cell;
-  const line = { fill: 'none', strokeWidth: 1.4 * cell, stroke: '#fff' };
-  const casing = { ...line, strokeWidth: 3 * cell, stroke: '#141414' };
+  const side = 10 * cell;
+  const line = { fill: 'none', strokeWidth: 2 * cell, stroke: '#fff' };
+  const casing = { ...line, strokeWidth: 4.4 * cell, stroke: '#141414' };
   const path = {
     glare: '',
     blown: `M${-cell} ${cell}l${2 * cell} ${-2 * cell}M0 ${side}L${side} 0M${side - cell} ${side + cell}l${2 * cell} ${-2 * cell}`,
@@ -27,8 +27,8 @@ function Pattern({ id, kind, cell }: { id: string; kind: OverlayKind; cell: numb
     <pattern id={id} width={side} height={side} patternUnits="userSpaceOnUse">
       {kind === 'glare' ? (
         <>
-          <circle cx={side / 2} cy={side / 2} r={2.6 * cell} fill="#141414" />
-          <circle cx={side / 2} cy={side / 2} r={1.6 * cell} fill="#fff" />
+          <circle cx={side / 2} cy={side / 2} r={3.6 * cell} fill="#141414" />
+          <circle cx={side / 2} cy={side / 2} r={2.3 * cell} fill="#fff" />
         </>
       ) : (
         <>
@@ -42,12 +42,13 @@ function Pattern({ id, kind, cell }: { id: string; kind: OverlayKind; cell: numb
 
 /** Over the picture put right; nothing while it is switched off or there is nothing to show. */
 export function CaptureOverlay() {
-  const { overlayShown, photo } = usePhotoDesk();
-  const { document } = useBoardMeasures();
+  const { overlayShown, inHand } = usePhotoDesk();
+  const { document, pending } = useBoardMeasures();
   const id = useId();
   const overlay = document?.capture.overlay ?? null;
   const shapes = useMemo(() => overlay && overlayShapes(overlay), [overlay]);
-  if (!overlayShown || !overlay || !shapes || !photo) return null;
+  // While corners move, the last overlay lies where they were.
+  if (!overlayShown || !overlay || !shapes || inHand || pending) return null;
   // One pattern unit is as large in a low overlay as in a high one: about a 500th of the picture's width.
   const cell = overlay.columns / 500;
   return (
@@ -84,11 +85,11 @@ export function OverlayKey() {
     <ul className={styles.key} aria-label={words.overlay.key}>
       {KINDS.filter((kind) => shapes[kind].path !== '').map((kind) => (
         <li key={kind}>
-          <svg className={styles.swatch} viewBox="0 0 16 16" aria-hidden="true">
+          <svg className={styles.swatch} viewBox="0 0 20 20" aria-hidden="true">
             <defs>
               <Pattern id={`${id}-${kind}`} kind={kind} cell={1} />
             </defs>
-            <rect width="16" height="16" fill={`url(#${id}-${kind})`} />
+            <rect width="20" height="20" fill={`url(#${id}-${kind})`} />
           </svg>
           {words.overlay[kind](shares[kind].share)}
         </li>

@@ -5,6 +5,7 @@
  *
  * In the flow: measured document -> [capture-trust] -> leaf.
  */
+import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useBoardMeasures } from '#app/_measures/board-measures.tsx';
 import { words } from '#app/_words/en-photo.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
@@ -20,6 +21,7 @@ const reasonOf = (name: string): CaptureReason | undefined =>
   CAPTURE_REASONS.find((reason) => reason === name);
 
 export function CaptureTrust() {
+  const { planes } = useBoardLive();
   const { document, pending, trouble } = useBoardMeasures();
   const capture = document?.capture;
   return (
@@ -29,12 +31,13 @@ export function CaptureTrust() {
       </h2>
       {capture?.grade ? (
         <p className={styles.grade} data-grade={capture.grade}>
-          <strong>{words.trust.grade(capture.grade)}</strong> {words.trust[capture.grade]}
+          <strong>{words.trust.grade(capture.grade)}</strong>
+          <span>{words.trust[capture.grade]}</span>
         </p>
       ) : null}
       {pending || !document ? (
         <p className={styles.quiet} role="status">
-          {trouble ?? pending ?? words.trust.notYet}
+          {trouble ?? (planes.length === 0 ? words.trust.notYet : (pending ?? words.trust.pending))}
         </p>
       ) : null}
       {capture?.grade ? <Reasons capture={capture} /> : null}

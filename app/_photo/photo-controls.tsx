@@ -86,8 +86,8 @@ interface Standing {
 function howTo({ corners, cards, adding, justFound }: Standing): string {
   if (adding) return words.how.adding;
   if (!corners) return words.how.begin;
-  if (justFound) return words.how.found;
-  return cards > 0 ? words.how.cards : `${words.how.corners} ${words.how.noCard}`;
+  if (cards > 0) return words.how.cards;
+  return justFound ? words.how.found : `${words.how.corners} ${words.how.noCard}`;
 }
 
 /** Looks for the corners beside the page; one undoable step, or one sentence. */

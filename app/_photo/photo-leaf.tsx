@@ -28,6 +28,7 @@ export function PhotoLeaf() {
   const mayPut = may.painting(painting.id);
   return (
     <div className={styles.leaf}>
+      {mayPut && tool !== 'photo' ? <Button onClick={() => setTool('photo')}>{words.begin}</Button> : null}
       {mayPut && tool === 'photo' ? (
         <>
           <CardsPart key={`cards-${painting.id}`} painting={painting} />
@@ -42,7 +43,6 @@ export function PhotoLeaf() {
           <Noting key={painting.id} boardId={board.id} picture={painting} refresh={boardComesAgain} />
         </section>
       ) : null}
-      {mayPut && tool !== 'photo' ? <Button onClick={() => setTool('photo')}>{words.begin}</Button> : null}
     </div>
   );
 }

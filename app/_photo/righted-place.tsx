@@ -4,6 +4,7 @@
  *
  * In the flow: easel -> [righted-place] -> canvas, what lies on it, switch before and after.
  */
+import type { CSSProperties } from 'react';
 import { words } from '#app/_words/en-photo.ts';
 import styles from './beside.module.css';
 import { CaptureOverlay } from './capture-overlay.tsx';
@@ -17,30 +18,30 @@ export function RightedPlace() {
   const label = painting ? words.beside.alt(painting.painter.name) : '';
   return (
     <figure className={styles.place} data-kind="righted">
-      <div className={styles.window}>
-        {picture ? (
+      {picture ? (
+        <>
           <div
             className={styles.sheet}
-            style={{ '--ratio': picture.bitmap.width / picture.bitmap.height } as React.CSSProperties}
+            style={{ '--ratio': picture.bitmap.width / picture.bitmap.height } as CSSProperties}
           >
             <RightedCanvas className={styles.righted} label={label} />
             <CaptureOverlay />
           </div>
-        ) : (
-          <p className={styles.nothing}>
-            {isCorrected(photo) ? (trouble ?? words.beside.making) : words.beside.none}
-          </p>
-        )}
-      </div>
-      <figcaption className={styles.caption}>
-        <strong>{words.putRight}</strong>
-        {picture && trouble ? <span>{trouble}</span> : null}
-        {picture?.lit ? (
-          <HoldButton pressed={lightAsCame} setPressed={setLightAsCame}>
-            {words.beside.hold}
-          </HoldButton>
-        ) : null}
-      </figcaption>
+          <figcaption className={styles.caption}>
+            <strong>{words.putRight}</strong>
+            {trouble ? <span>{trouble}</span> : null}
+            {picture.lit ? (
+              <HoldButton pressed={lightAsCame} setPressed={setLightAsCame}>
+                {words.beside.hold}
+              </HoldButton>
+            ) : null}
+          </figcaption>
+        </>
+      ) : (
+        <p className={styles.nothing}>
+          {isCorrected(photo) ? (trouble ?? words.beside.making) : words.beside.none}
+        </p>
+      )}
     </figure>
   );
 }

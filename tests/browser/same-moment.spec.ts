@@ -115,7 +115,7 @@ test('what two people do to one board in the same moment is all kept', async ({ 
   await two.page.getByLabel('Width').fill('40');
   await two.page.getByLabel('Height', { exact: true }).fill('30');
   await Promise.all([
-    one.page.getByRole('button', { name: 'Set the corners' }).click(),
+    one.page.getByRole('button', { name: 'Set them by hand' }).click(),
     two.page.keyboard.press('Tab'),
   ]);
 
