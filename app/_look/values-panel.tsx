@@ -24,7 +24,7 @@ import styles from './values.module.css';
 const { values: words } = lookWords;
 
 export function ValuesPanel() {
-  const { referenceId, paintingId } = useTools();
+  const { referenceId, paintingId, side } = useTools();
   const { sameCuts } = useLooking();
   const leadId = referenceId ?? paintingId;
   const reference = useValuesOf(referenceId, leadId);
@@ -34,10 +34,14 @@ export function ValuesPanel() {
   const lead = referenceId ? reference : painting;
   return (
     <PanelFrame title={words.title} controls={<Controls both={both} parts={[reference, painting]} />}>
-      <div className={styles.pictures} data-same={(both && sameCuts) || undefined}>
+      <div className={styles.pictures} data-side={side} data-same={(both && sameCuts) || undefined}>
         {both && sameCuts ? <Cuts name={words.both} values={lead} /> : null}
-        {referenceId ? <Picture name={referenceShort} values={reference} cuts={!(both && sameCuts)} /> : null}
-        {paintingId ? <Picture name={paintingShort} values={painting} cuts={!(both && sameCuts)} /> : null}
+        {referenceId ? (
+          <Picture kind="reference" name={referenceShort} values={reference} cuts={!(both && sameCuts)} />
+        ) : null}
+        {paintingId ? (
+          <Picture kind="painting" name={paintingShort} values={painting} cuts={!(both && sameCuts)} />
+        ) : null}
       </div>
       <Advice />
     </PanelFrame>
@@ -77,10 +81,17 @@ function Controls({ both, parts }: { both: boolean; parts: readonly ValuesOf[] }
   );
 }
 
+interface PictureProps {
+  kind: 'reference' | 'painting';
+  name: string;
+  values: ValuesOf;
+  cuts: boolean;
+}
+
 /** One picture: its own cuts unless both are cut alike, and its shares. */
-function Picture({ name, values, cuts }: { name: string; values: ValuesOf; cuts: boolean }) {
+function Picture({ kind, name, values, cuts }: PictureProps) {
   return (
-    <section className={styles.picture} aria-label={name}>
+    <section className={styles.picture} data-kind={kind} aria-label={name}>
       <h3 className={styles.name}>{name}</h3>
       {cuts ? <CutScale name={name} values={values} /> : null}
       <Shares name={name} values={values} />

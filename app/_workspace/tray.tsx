@@ -11,6 +11,7 @@ import { LETTER_KEYS, type LetterAction } from './key-map.ts';
 import { isBlurred, isGrey, withBlur, withGrey } from './looking.ts';
 import { type Tool, useTools } from './tools.tsx';
 import styles from './tray.module.css';
+import { useWide } from './use-wide.ts';
 
 interface TrayButtonProps {
   letter: LetterAction;
@@ -47,15 +48,18 @@ function TrayButton({
   );
 }
 
+/** On a narrow screen the row scrolls; what one looks with must not be at its far end. */
 export function Tray({ board }: { board: BoardView }) {
   const { referenceId, paintingId } = useTools();
+  const wide = useWide();
   if (board.pictures.length === 0) return null;
   return (
     <div className={styles.tray}>
       {referenceId && paintingId ? <Sides /> : null}
+      {wide ? null : <Ways />}
       <Hands />
       <Eyes />
-      <Ways />
+      {wide ? <Ways /> : null}
     </div>
   );
 }
