@@ -46,8 +46,8 @@ function WordsForm({ first, measured, children, keep, cancel }: WordsFormProps) 
     >
       {children}
       {CARD_WORDS.map((part, at) => (
-        <label key={part} htmlFor={`${id}-${part}`}>
-          <span>{words.parts[part]}</span>
+        <div key={part} className={styles.field}>
+          <label htmlFor={`${id}-${part}`}>{words.parts[part]}</label>
           <textarea
             id={`${id}-${part}`}
             // biome-ignore lint/a11y/noAutofocus: the form was just asked for, and its first field takes the focus.
@@ -58,7 +58,7 @@ function WordsForm({ first, measured, children, keep, cancel }: WordsFormProps) 
             value={now[part]}
             onChange={(event) => setNow({ ...now, [part]: event.target.value })}
           />
-        </label>
+        </div>
       ))}
       {measured ? <p className={styles.note}>{words.back}</p> : null}
       <div className={styles.acts}>
@@ -121,8 +121,8 @@ export function AddCard() {
         act.add({ ...Object.fromEntries(parts), ...(planeId ? { planeId } : {}) });
       }}
     >
-      <label htmlFor={id}>
-        <span>{words.place}</span>
+      <div className={styles.field}>
+        <label htmlFor={id}>{words.place}</label>
         <select id={id} value={planeId} onChange={(event) => setPlaneId(event.target.value)}>
           <option value="">{words.whole}</option>
           {planes.map((plane) => (
@@ -131,7 +131,7 @@ export function AddCard() {
             </option>
           ))}
         </select>
-      </label>
+      </div>
     </WordsForm>
   );
 }

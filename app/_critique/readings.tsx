@@ -23,7 +23,7 @@ const LONGEST_REASON = 400;
 const isOfPhoto = ({ id }: Reading) => id.startsWith('G');
 
 interface Listed {
-  key: string;
+  id: string;
   reading: Reading;
   /** Key in `meant` that mutes it, or null. */
   meant: string | null;
@@ -34,7 +34,7 @@ export function Readings() {
   const { document } = measures;
   if (!document) return null;
   const listed = document.readings.map((reading): Listed => {
-    return { key: `${reading.id} ${reading.planes.join()}`, reading, meant: meantBy(reading) };
+    return { id: `${reading.id} ${reading.planes.join()}`, reading, meant: meantBy(reading) };
   });
   const isQuiet = ({ reading, meant }: Listed) => reading.muted !== null || meant !== null;
   const ordered = [...listed.filter((one) => !isQuiet(one)), ...listed.filter(isQuiet)];
@@ -44,7 +44,13 @@ export function Readings() {
       <summary id={READINGS_ID}>{words.title(ordered.length)}</summary>
       <ul className={styles.list}>
         {ordered.map((one) => (
-          <li key={one.key}>{isQuiet(one) ? <Quiet {...one} /> : <Speaking {...one} />}</li>
+          <li key={one.id}>
+            {isQuiet(one) ? (
+              <Quiet reading={one.reading} meant={one.meant} />
+            ) : (
+              <Speaking reading={one.reading} />
+            )}
+          </li>
         ))}
       </ul>
     </details>
@@ -71,7 +77,7 @@ function Sentence({ reading }: { reading: Reading }) {
   );
 }
 
-function Speaking({ reading }: Listed) {
+function Speaking({ reading }: Pick<Listed, 'reading'>) {
   const { mayAnswer, meantKey, painting, act } = useDesk();
   const [asking, setAsking] = useState(false);
   const key = isOfPhoto(reading) || !mayAnswer ? null : meantKey(reading);
@@ -81,7 +87,14 @@ function Speaking({ reading }: Listed) {
         {isOfPhoto(reading) ? words.photo : words.forms[reading.form ?? 'finding']}
       </p>
       <Sentence reading={reading} />
-      <Why why={reading.why} source={reading.source} />
+      <div className={styles.beside}>
+        <Why why={reading.why} source={reading.source} />
+        {key !== null && !asking ? (
+          <button type="button" className={`${styles.act} ${styles.small}`} onClick={() => setAsking(true)}>
+            {answerWords.meant}
+          </button>
+        ) : null}
+      </div>
       {key !== null && asking ? (
         <Say
           draftKey={`meant/${painting.id}/${key}`}
@@ -94,16 +107,11 @@ function Speaking({ reading }: Listed) {
           cancel={() => setAsking(false)}
         />
       ) : null}
-      {key !== null && !asking ? (
-        <button type="button" className={styles.act} onClick={() => setAsking(true)}>
-          {answerWords.meant}
-        </button>
-      ) : null}
     </div>
   );
 }
 
-function Quiet({ reading, meant }: Listed) {
+function Quiet({ reading, meant }: Omit<Listed, 'id'>) {
   const { mayAnswer, reasonOf, act } = useDesk();
   const reason = meant === null ? '' : reasonOf(meant);
   return (
@@ -113,7 +121,7 @@ function Quiet({ reading, meant }: Listed) {
       {meant === null ? <p className={styles.note}>{reading.muted}</p> : null}
       {reason ? <p className={styles.note}>{words.meantWhy(reason)}</p> : null}
       {meant !== null && mayAnswer ? (
-        <button type="button" className={styles.act} onClick={() => act.notMean(meant)}>
+        <button type="button" className={`${styles.act} ${styles.small}`} onClick={() => act.notMean(meant)}>
           {words.notMeant}
         </button>
       ) : null}
