@@ -38,16 +38,19 @@ export function clipOnGrid(full: DecodedPicture, widthPx: number, heightPx: numb
   for (let y = 0, at = 0; y < full.height; y++) {
     const row = (rows[y] as number) * widthPx;
     for (let x = 0; x < width; x++, at += 3) {
-      const cell = row + (columns[x] as number);
       const red = samples[at] as number;
       const green = samples[at + 1] as number;
       const blue = samples[at + 2] as number;
-      if (red >= 254 || green >= 254 || blue >= 254) {
-        blown[cell] = (blown[cell] as number) + 1;
-        high++;
-      } else if (red <= 1 && green <= 1 && blue <= 1) {
+      // All bits of the three together: most pixels are neither so high nor so low, and are told by one comparison.
+      const bits = red | green | blue;
+      if (bits > 1 && bits < 254) continue;
+      const cell = row + (columns[x] as number);
+      if (bits <= 1) {
         crushed[cell] = (crushed[cell] as number) + 1;
         low++;
+      } else if (red >= 254 || green >= 254 || blue >= 254) {
+        blown[cell] = (blown[cell] as number) + 1;
+        high++;
       }
     }
   }

@@ -25,22 +25,30 @@ function runsOf(values: Uint8Array): number[] {
   return runs;
 }
 
+/** Whether anything is marked at all; on most photos nothing is. */
+function isMarked({ clipped, glare }: Prepared): boolean {
+  return glare !== null || clipped.some((value) => value !== OVERLAY.none);
+}
+
 /** Counts marks of each kind in every small cell; glare wins over clipping, for it is the cause. */
 function countMarks(prepared: Prepared, columns: number, rows: number): Uint32Array {
   const { clipped, glare, columns: width } = prepared;
   const counts = new Uint32Array(columns * rows * 4);
-  for (let cell = 0; cell < clipped.length; cell++) {
-    const mark = glare?.[cell] === 1 ? OVERLAY.glare : (clipped[cell] as number);
-    const y = Math.floor(cell / width);
-    const row = Math.floor((y * rows) / prepared.rows);
-    const small = row * columns + Math.floor(((cell - y * width) * columns) / width);
-    counts[small * 4 + mark] = (counts[small * 4 + mark] as number) + 1;
+  const across = Uint32Array.from({ length: width }, (_, x) => Math.floor((x * columns) / width) * 4);
+  for (let y = 0, cell = 0; y < prepared.rows; y++) {
+    const row = Math.floor((y * rows) / prepared.rows) * columns * 4;
+    for (let x = 0; x < width; x++, cell++) {
+      const mark = glare?.[cell] === 1 ? OVERLAY.glare : (clipped[cell] as number);
+      const at = row + (across[x] as number) + mark;
+      counts[at] = (counts[at] as number) + 1;
+    }
   }
   return counts;
 }
 
 /** Null when there is nothing to show. */
 export function overlayOf(prepared: Prepared): CaptureOverlay | null {
+  if (!isMarked(prepared)) return null;
   const shrink = Math.min(1, SIDE / Math.max(prepared.columns, prepared.rows));
   const columns = Math.max(1, Math.round(prepared.columns * shrink));
   const rows = Math.max(1, Math.round(prepared.rows * shrink));

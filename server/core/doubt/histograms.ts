@@ -20,27 +20,24 @@ export interface Histograms {
 export function histogramsOf(blocks: Blocks, valueAt: (place: number) => number, range: Range): Histograms {
   const { places, blockOf, count } = blocks;
   const scale = BINS / (range.most - range.least);
-  const keys = new Float64Array(places.length);
+  const full = new Uint16Array(count * BINS);
   for (let at = 0; at < places.length; at++) {
     const bin = Math.floor((valueAt(places[at] as number) - range.least) * scale);
-    keys[at] = (blockOf[at] as number) * BINS + Math.min(BINS - 1, Math.max(0, bin));
+    const key = (blockOf[at] as number) * BINS + Math.min(BINS - 1, Math.max(0, bin));
+    full[key] = (full[key] as number) + 1;
   }
-  keys.sort();
   const start = new Int32Array(count + 1);
   const bins = new Uint16Array(places.length);
   const counts = new Uint16Array(places.length);
   let entries = 0;
-  for (let at = 0; at < keys.length; at++) {
-    const key = keys[at] as number;
-    if (at === 0 || key !== keys[at - 1]) {
-      bins[entries] = key % BINS;
-      entries++;
-      start[Math.floor(key / BINS) + 1] = entries;
+  for (let block = 0, key = 0; block < count; block++) {
+    for (let bin = 0; bin < BINS; bin++, key++) {
+      const held = full[key] as number;
+      if (held === 0) continue;
+      bins[entries] = bin;
+      counts[entries++] = held;
     }
-    counts[entries - 1] = (counts[entries - 1] as number) + 1;
-  }
-  for (let block = 1; block <= count; block++) {
-    start[block] = Math.max(start[block] as number, start[block - 1] as number);
+    start[block + 1] = entries;
   }
   return { range, start, bins, counts };
 }

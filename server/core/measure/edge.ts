@@ -18,26 +18,36 @@ const PER_PIXEL = 2;
 /** Contrast in L* under which an edge is lost: hardness 0. */
 const LOST_CONTRAST = 1;
 
-/** Pixels of each plane that touch a farther plane, thinned to `MOST_POINTS`. */
-function boundaryPixels(labels: Uint8Array, widthPx: number, planes: number): number[][] {
+/**
+ * Pixels of each plane that touch a farther plane, row by row.
+ * @param labels one byte a pixel. @returns by label.
+ */
+export function boundariesOf(labels: Uint8Array, widthPx: number, planes: number): number[][] {
   const found: number[][] = Array.from({ length: planes }, () => []);
   const note = (at: number, beside: number): void => {
     const [p, q] = [labels[at] as number, labels[beside] as number];
-    if (p === q || p === NO_PLANE || q === NO_PLANE) return;
+    if (p === NO_PLANE || q === NO_PLANE) return;
     found[Math.max(p, q)]?.push(p > q ? at : beside);
   };
-  for (let at = 0; at < labels.length; at++) {
-    const label = labels[at];
-    if (at + widthPx < labels.length && label !== labels[at + widthPx]) note(at, at + widthPx);
-    if ((at + 1) % widthPx !== 0 && label !== labels[at + 1]) note(at, at + 1);
+  for (let start = 0; start < labels.length; start += widthPx) {
+    const last = start + widthPx - 1;
+    const hasBelow = last + widthPx < labels.length;
+    for (let at = start; at <= last; at++) {
+      const label = labels[at];
+      if (hasBelow && label !== labels[at + widthPx]) note(at, at + widthPx);
+      if (at < last && label !== labels[at + 1]) note(at, at + 1);
+    }
   }
-  return found.map((pixels) => {
-    const every = Math.max(1, pixels.length / MOST_POINTS);
-    return Array.from(
-      { length: Math.min(MOST_POINTS, pixels.length) },
-      (_, at) => pixels[Math.floor(at * every)] as number,
-    );
-  });
+  return found;
+}
+
+/** At most `MOST_POINTS` of some pixels, evenly spaced. */
+function thinned(pixels: readonly number[]): number[] {
+  const every = Math.max(1, pixels.length / MOST_POINTS);
+  return Array.from(
+    { length: Math.min(MOST_POINTS, pixels.length) },
+    (_, at) => pixels[Math.floor(at * every)] as number,
+  );
 }
 
 /** 1 in the near plane, −1 in a farther one, 0 elsewhere. */
@@ -155,23 +165,27 @@ function inGlare({ glare, side, columns }: Prepared, pixel: number, widthPx: num
 }
 
 /**
- * Edge hardness at points along every plane's boundary to what lies farther behind it, in L* per % of the
+ * Edge hardness at points along some pixels of a plane's boundary to what lies farther behind it, in L* per % of the
  * picture's width; points in glare are left out. A plane's edge is their median.
- * @returns by label; empty where no farther plane touches, or the plate is too small to tell.
+ * @param pixels of the boundary, as many as there are. @param near label of the plane.
+ * @returns empty where the plate is too small to tell.
  */
-export function edgesOf(prepared: Prepared, labels: Uint8Array, planes: number): number[][] {
+export function hardnessAlong(
+  prepared: Prepared,
+  labels: Uint8Array,
+  pixels: readonly number[],
+  near: number,
+): number[] {
   const { pixelLightness, widthPx } = prepared;
-  if (!pixelLightness) return Array.from({ length: planes }, () => []);
-  return boundaryPixels(labels, widthPx, planes).map((pixels, near) => {
-    const hardness: number[] = [];
-    for (const pixel of pixels) {
-      if (inGlare(prepared, pixel, widthPx)) continue;
-      const profile = profileAt(prepared, pixelLightness, labels, pixel, near);
-      if (!profile) continue;
-      const { contrast, width } = riseOf(profile);
-      if (contrast < LOST_CONTRAST) hardness.push(0);
-      else if (width !== null) hardness.push(contrast / ((width / PER_PIXEL / widthPx) * 100));
-    }
-    return hardness;
-  });
+  if (!pixelLightness) return [];
+  const hardness: number[] = [];
+  for (const pixel of thinned(pixels)) {
+    if (inGlare(prepared, pixel, widthPx)) continue;
+    const profile = profileAt(prepared, pixelLightness, labels, pixel, near);
+    if (!profile) continue;
+    const { contrast, width } = riseOf(profile);
+    if (contrast < LOST_CONTRAST) hardness.push(0);
+    else if (width !== null) hardness.push(contrast / ((width / PER_PIXEL / widthPx) * 100));
+  }
+  return hardness;
 }

@@ -11,7 +11,7 @@ import { checkOutline } from '../planes/check-outline.ts';
 import { erodeLabels, labelsOfBlocks } from '../planes/erode.ts';
 import { countLabels, drawLabelMap } from '../planes/label-map.ts';
 import { airColour, airSharesOf } from './air.ts';
-import { edgesOf } from './edge.ts';
+import { boundariesOf, hardnessAlong } from './edge.ts';
 import { cellsByPlane } from './plane-cells.ts';
 import { figuresOfPlane, type PlaneInput, tellsAirShare } from './plane-figures.ts';
 import type { Prepared } from './prepare.ts';
@@ -38,6 +38,8 @@ export interface PictureMeasures {
   readonly labels: Uint8Array;
   /** Plane of each cell within its rim and out of glare; 255 = none. */
   readonly kept: Uint8Array;
+  /** Pixels of each plane that touch a farther one. */
+  readonly boundaries: readonly (readonly number[])[];
 }
 
 export interface MeasureOptions {
@@ -69,7 +71,8 @@ export function measurePlanes(
   const cells = cellsByPlane(blocks, planes.length);
   const isSky = planes.map((plane) => plane.kind === 'sky');
   const air = pickedAir ?? airColour(prepared, labels, blocks, isSky);
-  const edges = edgesOf(prepared, labels, planes.length);
+  const boundaries = boundariesOf(labels, widthPx, planes.length);
+  const edges = boundaries.map((pixels, near) => hardnessAlong(prepared, labels, pixels, near));
   const inputs = planes.map(({ kind }, label): PlaneInput => {
     const own = cells[label] as Int32Array;
     return {
@@ -88,6 +91,7 @@ export function measurePlanes(
     air,
     labels,
     kept: blocks,
+    boundaries,
     planes: figures,
     capture: planeCapture(prepared, cells, isSky, glare),
     sampling: figures.map(({ mid }, place) =>

@@ -25,10 +25,13 @@ function factsOf(
   focus: FractionPoint | null,
 ): SideFacts {
   const grid = coarseGrid(prepared, measures.kept, names);
-  return sideFactsOf({ grid, prepared, labels: measures.labels, focus });
+  return sideFactsOf({ grid, prepared, boundaries: measures, focus });
 }
 
-/** @param sides reference null when painted from life. The focus is the painter's: it lies on the painting. */
+/**
+ * @param sides reference null when painted from life. The focus is the painter's and lies on the painting; where it
+ *   would lie on the reference nobody knows, so nothing there is split by it.
+ */
 export function withReadings(
   document: MeasureDocument,
   setup: Setup,
@@ -37,7 +40,7 @@ export function withReadings(
   const names = setup.planes.map(({ name }) => name);
   const { prepared, measures } = sides.painting;
   const pictures = {
-    reference: sides.reference && factsOf(sides.reference, names, setup.focus),
+    reference: sides.reference && factsOf(sides.reference, names, null),
     painting: factsOf(sides.painting, names, setup.focus),
     capture: captureFactsOf(prepared.facts, measures.capture, names, null),
   };

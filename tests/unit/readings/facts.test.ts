@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { encodedRaster } from '#server/core/image/raster.ts';
+import { boundariesOf } from '#server/core/measure/edge.ts';
+import { prepareMeasurable } from '#server/core/measure/prepare.ts';
+import { drawLabelMap } from '#server/core/planes/label-map.ts';
 import { accentFacts } from '#server/core/readings/facts/accents.ts';
 import { captureFactsOf } from '#server/core/readings/facts/capture-facts.ts';
+import { focusEdgeFacts } from '#server/core/readings/facts/focus-edges.ts';
 import type { LabGrid } from '#server/core/readings/facts/lab-grid.ts';
 import { lightShadeFacts } from '#server/core/readings/facts/light-shade.ts';
 import { patchesOf } from '#server/core/readings/facts/patches.ts';
@@ -162,5 +167,54 @@ describe('capture facts', () => {
     expect(facts.neutral).toBe(false);
     expect(facts.glare).toBeNull();
     expect(facts.crookedDeg).toBe(2);
+  });
+});
+
+describe('edges and the focus', () => {
+  const WIDTH = 1300;
+  const HEIGHT = 800;
+  /** Dark land under a light sky; the ridge is hard at the left and passes over 40 pixels at the right. */
+  const samples = new Uint8Array(WIDTH * HEIGHT * 3);
+  for (let y = 0, at = 0; y < HEIGHT; y++) {
+    for (let x = 0; x < WIDTH; x++, at += 3) {
+      const half = x < WIDTH / 2 ? 1 : 20;
+      const inside = Math.min(1, Math.max(0, (y + 0.5 - HEIGHT / 2 + half) / (2 * half)));
+      samples.fill(Math.round(210 - 140 * inside), at, at + 3);
+    }
+  }
+  const prepared = prepareMeasurable({ raster: encodedRaster(WIDTH, HEIGHT, samples) });
+  const outlines: [number, number][][] = [
+    [
+      [0, 0],
+      [1, 0],
+      [1, 1],
+      [0, 1],
+    ],
+    [
+      [0, 0.5],
+      [1, 0.5],
+      [1, 1],
+      [0, 1],
+    ],
+  ];
+  const labels = drawLabelMap(WIDTH, HEIGHT, outlines);
+  const boundaries = boundariesOf(labels, WIDTH, 2);
+  const edgesWith = (focus: [number, number] | null) =>
+    focusEdgeFacts(prepared, { labels, boundaries }, ['sky', 'land'], focus).find(
+      ({ near }) => near === 'land',
+    );
+
+  test('are taken within a fifth of the width of the focus and outside of it', () => {
+    const soft = edgesWith([0.85, 0.5]);
+    expect(soft?.inside).toBeGreaterThan(0);
+    expect(soft?.outside).toBeGreaterThan(3 * (soft?.inside ?? 0));
+    const hard = edgesWith([0.15, 0.5]);
+    expect(hard?.inside).toBeGreaterThan(3 * (hard?.outside ?? 0));
+  });
+
+  test('are not split where no focus is set, and a focus far from every edge has none', () => {
+    expect(edgesWith(null)).toBeUndefined();
+    expect(edgesWith([0.5, 0.02])?.inside).toBeNull();
+    expect(edgesWith([0.5, 0.02])?.outside).toBeGreaterThan(0);
   });
 });

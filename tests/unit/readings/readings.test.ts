@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { CONDITIONS, Condition } from '#server/core/contract/setup.ts';
 import { readingsOf } from '#server/core/readings/readings.ts';
 import { RULES } from '#server/core/readings/rules.ts';
 import { wordCount } from '#server/core/readings/words.ts';
@@ -64,7 +65,40 @@ describe.each(CASES)('$id', ({ id, fires, muted, silent }) => {
   });
 });
 
+/** What these conditions excuse depends on which plane it is and which way it goes: told by tests of their own. */
+const EXCUSES_ONE_WAY = ['V1', 'V3', 'C4'];
+
+describe.each(CASES.filter(({ id }) => !EXCUSES_ONE_WAY.includes(id)))('$id', ({ id, fires }) => {
+  const conditions = Object.entries(RULES.find((rule) => rule.id === id)?.mutedBy ?? {});
+
+  test.each(conditions.length > 0 ? conditions : [['none', '']])(
+    'is muted by %s, with that reason, where it names it',
+    (condition, reason) => {
+      const change = (scene: AScene) => {
+        fires(scene);
+        if (reason) scene.setup.conditions = [Condition.parse(condition)];
+      };
+      const found = readings(change).filter((one) => one.id === id);
+      expect(found.length).toBeGreaterThan(0);
+      for (const one of found) expect(one.muted).toBe(reason || null);
+    },
+  );
+});
+
 describe('conditions', () => {
+  test('a condition that a reading does not name leaves it speaking', () => {
+    for (const { id, fires } of CASES) {
+      const rule = RULES.find((one) => one.id === id);
+      const other = CONDITIONS.find((condition) => !rule?.mutedBy[condition]);
+      if (!other) throw new Error(`${id} is muted by every condition.`);
+      const change = (scene: AScene) => {
+        fires(scene);
+        scene.setup.conditions = [other];
+      };
+      expect(speaking(change, id).length, `${id} with ${other}`).toBeGreaterThan(0);
+    }
+  });
+
   test('a low sun does not excuse a distance that cools where the photo warms', () => {
     const cools = (scene: AScene) => {
       scene.setup.conditions = ['low-sun'];
@@ -83,6 +117,37 @@ describe('conditions', () => {
     };
     const [found] = readings(change).filter(({ id }) => id === 'V4');
     expect(found?.muted).toBe('The painter marked this as meant.');
+  });
+
+  test('meant on one plane mutes it there and nowhere else', () => {
+    const change = (scene: AScene) => {
+      of(scene, 'far ridge').painting.dark = 26;
+      of(scene, 'hill').painting.dark = 12;
+      scene.setup.meant = ['V4/far ridge'];
+    };
+    const found = readings(change).filter(({ id }) => id === 'V4');
+    const mutedOf = (plane: string) => found.find(({ planes }) => planes.includes(plane))?.muted;
+    expect(mutedOf('far ridge')).toBe('The painter marked this as meant.');
+    expect(mutedOf('hill')).toBeNull();
+  });
+
+  test('a stray edge that the photo has too is asked about, not found', () => {
+    const stray = (edge: number) => (scene: AScene) => {
+      scene.facts.painting.edges = [
+        { near: 'far ridge', inside: null, outside: 40 },
+        { near: 'hill', inside: 18, outside: 16 },
+      ];
+      of(scene, 'far ridge').reference.edge = edge;
+    };
+    expect(speaking(stray(9), 'D2').map(({ planes }) => planes)).toEqual([['far ridge']]);
+    const [asked] = readings(stray(30)).filter(({ id }) => id === 'D2');
+    expect(asked?.form).toBe('question');
+    expect(wordCount(asked?.sentence ?? '')).toBeLessThanOrEqual(30);
+    const without = (scene: AScene) => {
+      stray(9)(scene);
+      scene.setup.focus = null;
+    };
+    expect(readings(without).filter(({ id }) => id === 'D2')).toEqual([]);
   });
 
   test('an unreliable plane of the reference mutes what rests on it and leaves the rest', () => {

@@ -6,7 +6,7 @@
  */
 import { chromaOf, hueDegOf } from '../../colour/lab.ts';
 import { COLOUR_RANGE, percentiles } from '../../image/percentiles.ts';
-import { cellsByPlane } from '../../measure/plane-cells.ts';
+import { cellsByPlane, valuesOf } from '../../measure/plane-cells.ts';
 import type { AccentFacts } from '../picture-facts.ts';
 import { type LabGrid, NO_CELL } from './lab-grid.ts';
 import { middleOf, type Patch, patchesOf } from './patches.ts';
@@ -25,11 +25,7 @@ const ECHO_CHROMA = 0.5;
 function strongs(grid: LabGrid, chroma: Float32Array): number[] {
   return cellsByPlane(grid.labels, grid.names.length).map((cells) => {
     if (cells.length === 0) return 0;
-    return percentiles(
-      Float32Array.from(cells, (cell) => chroma[cell] as number),
-      [0.9],
-      COLOUR_RANGE,
-    )[0] as number;
+    return percentiles(valuesOf(chroma, cells), [0.9], COLOUR_RANGE)[0] as number;
   });
 }
 
@@ -67,15 +63,32 @@ function isEchoed(grid: LabGrid, accent: Omit<AccentFacts, 'echoed'>, chroma: Fl
   return cells >= SMALLEST * chroma.length;
 }
 
+function chromasOf({ a, b }: LabGrid): Float32Array {
+  const chroma = new Float32Array(a.length);
+  for (let cell = 0; cell < chroma.length; cell++)
+    chroma[cell] = chromaOf(a[cell] as number, b[cell] as number);
+  return chroma;
+}
+
+/** Label of every cell that stands out of its plane by its chroma. */
+function standingOut({ labels }: LabGrid, chroma: Float32Array, strong: readonly number[]): Uint8Array {
+  const limits = new Float64Array(NO_CELL + 1).fill(Number.POSITIVE_INFINITY);
+  strong.forEach((own, label) => {
+    limits[label] = Math.max(TIMES_STRONG * own, own + LEAST_OVER);
+  });
+  const classes = new Uint8Array(labels.length);
+  for (let cell = 0; cell < classes.length; cell++) {
+    const label = labels[cell] as number;
+    classes[cell] = (chroma[cell] as number) >= (limits[label] as number) ? label : NO_CELL;
+  }
+  return classes;
+}
+
 /** Strongest first, ten at most. */
 export function accentFacts(grid: LabGrid): AccentFacts[] {
-  const chroma = Float32Array.from(grid.a, (a, cell) => chromaOf(a, grid.b[cell] as number));
+  const chroma = chromasOf(grid);
   const strong = strongs(grid, chroma);
-  const classes = Uint8Array.from(grid.labels, (label, cell) => {
-    const own = strong[label];
-    if (own === undefined) return NO_CELL;
-    return (chroma[cell] as number) >= Math.max(TIMES_STRONG * own, own + LEAST_OVER) ? label : NO_CELL;
-  });
+  const classes = standingOut(grid, chroma, strong);
   return patchesOf(classes, grid.columns, NO_CELL)
     .filter(({ size }) => size >= SMALLEST * chroma.length && size <= LARGEST * chroma.length)
     .map((patch) => accentOf(grid, patch, strong[patch.value] ?? 0))

@@ -7,7 +7,7 @@ import type { FractionPoint } from '../../contract/setup.ts';
 import type { Prepared } from '../../measure/prepare.ts';
 import type { SideFacts } from '../picture-facts.ts';
 import { accentFacts } from './accents.ts';
-import { focusEdgeFacts } from './focus-edges.ts';
+import { type Boundaries, focusEdgeFacts } from './focus-edges.ts';
 import type { LabGrid } from './lab-grid.ts';
 import { lightShadeFacts } from './light-shade.ts';
 import { lightnessEnds, valueMapOf } from './value-map.ts';
@@ -15,18 +15,17 @@ import { lightnessEnds, valueMapOf } from './value-map.ts';
 export interface SideInput {
   grid: LabGrid;
   prepared: Prepared;
-  /** Label map of the plate, one byte a pixel, before erosion. */
-  labels: Uint8Array;
-  /** The painter's focus, 0..1 of this picture, or null. */
+  boundaries: Boundaries;
+  /** The painter's focus, 0..1 of this picture; null where none was set, and for the reference. */
   focus: FractionPoint | null;
 }
 
-export function sideFactsOf({ grid, prepared, labels, focus }: SideInput): SideFacts {
+export function sideFactsOf({ grid, prepared, boundaries, focus }: SideInput): SideFacts {
   return {
     ends: lightnessEnds(grid.L),
     valueMap: valueMapOf(grid),
     lightShade: lightShadeFacts(grid),
-    edges: focusEdgeFacts(prepared, labels, grid.names, focus),
+    edges: focusEdgeFacts(prepared, boundaries, grid.names, focus),
     accents: accentFacts(grid),
   };
 }

@@ -128,6 +128,16 @@ function allAlike(scene: Scene): Finding | null {
   };
 }
 
+/** How much harder the plane's edge is in the target than any edge of the planes that meet at the focus; as a log. */
+function strayInTarget(scene: Scene, stray: ScenePlane): number | null {
+  const atFocus = scene.facts.painting.edges.flatMap(({ near, inside }) => (inside === null ? [] : [near]));
+  const edges = scene.planes.flatMap(({ name, target }) =>
+    atFocus.includes(name) ? (target?.edge ?? []) : [],
+  );
+  const [own, most] = [stray.target?.edge ?? null, Math.max(0, ...edges)];
+  return own === null || own <= 0 || most <= 0 ? null : Math.log(own / most);
+}
+
 /** The hardest edge away from the focus against the hardest inside it. */
 function strayEdge(scene: Scene): Finding | null {
   const { edges } = scene.facts.painting;
@@ -135,20 +145,21 @@ function strayEdge(scene: Scene): Finding | null {
   const outside = [...edges].sort((one, two) => (two.outside ?? 0) - (one.outside ?? 0))[0];
   const plane = scene.planes.find(({ name }) => name === outside?.near);
   if (!scene.setup.focus || !scene.hasTarget || inside <= 0 || !outside?.outside || !plane) return null;
-  const sigma =
-    Math.SQRT2 *
-    Math.SQRT2 *
-    (scene.noise.own(plane.painting, 'edge') / Math.max(plane.painting.edge ?? 1, 1e-6));
+  // Two edges with one deviation each.
+  const own = scene.noise.own(plane.painting, 'edge') / Math.max(plane.painting.edge ?? 1, 1e-6);
   const difference = Math.log(outside.outside / inside);
-  if (!shows(difference, Math.log(OVER_FOCUS), sigma)) return null;
+  if (!shows(difference, Math.log(OVER_FOCUS), 2 * own)) return null;
+  const question = (strayInTarget(scene, plane) ?? 0) > Math.log(OVER_FOCUS);
   return {
     planes: [plane.name],
     difference,
     threshold: Math.log(OVER_FOCUS),
-    form: 'finding',
-    sentence: `The edge of the ${plane.label} is harder than any at your focus. Lose it; keep the sharpest there.`,
+    form: question ? 'question' : 'finding',
+    sentence: question
+      ? `The edge of the ${plane.label} is harder than any at your focus, in the ${scene.targetWord} too. Would you lose it?`
+      : `The edge of the ${plane.label} is harder than any at your focus. Lose it; keep the sharpest there.`,
     restsOn: [],
-    levers: soften(plane, 'finding', 'edge'),
+    levers: soften(plane, question ? 'question' : 'finding', 'edge'),
   };
 }
 
