@@ -35,7 +35,7 @@ export const SHOT_CARDS: Card[] = [
 const CARD_RIM = 0.008;
 
 /** Width and height of the canvas, centimetres. */
-export const SHOT_SIZE: [number, number] = [60, 40];
+export const SHOT_SIZE: [number, number] = [54, 36];
 
 /** The lamp on Bradford's three responses: warm. */
 const LAMP: Triple = [1.03, 0.97, 0.66];
