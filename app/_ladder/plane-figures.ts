@@ -55,7 +55,7 @@ export function planeFigures(plane: PlaneResult, grade: Grade): FigureRow[] {
   return keysAt(grade).map((key) => ({
     label: ladderWords.rows[key],
     text: textOf(plane, key),
-    sure: plane.gap === null || sureGap(plane, key, grade) !== null,
+    sure: sureGap(plane, key, grade) !== null,
   }));
 }
 

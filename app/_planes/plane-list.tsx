@@ -29,45 +29,47 @@ export function PlaneList() {
     if (planeId === id) setPlaneId(null);
   };
   return (
-    <section className={styles.planes} aria-labelledby="planes-title">
-      <h2 id="planes-title" className={styles.title}>
-        {words.planes.title}
-      </h2>
-      {ready && planes.length === 0 ? (
-        <p className={styles.empty}>{may.setup ? words.planes.empty : words.planes.emptyLook}</p>
-      ) : null}
-      <ol ref={order.list} className={styles.list} data-dragging={order.from !== null || undefined}>
-        {planes.map((plane, at) => (
-          <PlaneRow
-            key={plane.id}
-            plane={plane}
-            last={at === planes.length - 1}
-            dragged={order.from === at}
-            dropBefore={order.mark === at}
-            dropAfter={order.mark === planes.length && at === planes.length - 1}
-            grip={order.gripFor(at)}
-            remove={() => remove(plane.id, plane.name)}
-          />
-        ))}
-      </ol>
-      {deleted !== null ? (
-        <p className={styles.deleted} role="status">
-          {words.planes.removed(deleted)}{' '}
-          <Button
-            weight="word"
-            onClick={() => {
-              undo();
-              setDeleted(null);
-            }}
-          >
-            {words.planes.undo}
-          </Button>
-        </p>
-      ) : null}
-      {may.setup ? <AddPlane onAdded={() => setDeleted(null)} /> : null}
-      <Carry />
+    <>
+      <section className={styles.planes} aria-labelledby="planes-title">
+        <h2 id="planes-title" className={styles.title}>
+          {words.planes.title}
+        </h2>
+        {ready && planes.length === 0 ? (
+          <p className={styles.empty}>{may.setup ? words.planes.empty : words.planes.emptyLook}</p>
+        ) : null}
+        <ol ref={order.list} className={styles.list} data-dragging={order.from !== null || undefined}>
+          {planes.map((plane, at) => (
+            <PlaneRow
+              key={plane.id}
+              plane={plane}
+              last={at === planes.length - 1}
+              dragged={order.from === at}
+              dropBefore={order.mark === at}
+              dropAfter={order.mark === planes.length && at === planes.length - 1}
+              grip={order.gripFor(at)}
+              remove={() => remove(plane.id, plane.name)}
+            />
+          ))}
+        </ol>
+        {deleted !== null ? (
+          <p className={styles.deleted} role="status">
+            {words.planes.removed(deleted)}{' '}
+            <Button
+              weight="word"
+              onClick={() => {
+                undo();
+                setDeleted(null);
+              }}
+            >
+              {words.planes.undo}
+            </Button>
+          </p>
+        ) : null}
+        {may.setup ? <AddPlane onAdded={() => setDeleted(null)} /> : null}
+        <Carry />
+      </section>
       <SceneConditions />
-    </section>
+    </>
   );
 }
 

@@ -41,7 +41,7 @@ export const airWords = {
 
   rows: {
     achieved: 'way back, 1 = as far',
-    airDistance: 'distance to the air (ΔE)',
+    airDistance: 'way to the air (ΔE)',
     airShare: 'share of air',
   },
   sky: 'The air is measured here, just above the ridge.',
