@@ -135,6 +135,7 @@ test('what two people do to one board in the same moment is all kept', async ({ 
   expect(order.indexOf('Foreground')).toBeLessThan(3);
   expect(order.indexOf('Far hills')).toBeGreaterThan(1);
   for (const { page, troubles } of people) {
+    await page.getByRole('tab', { name: 'Planes' }).click();
     for (const [at, name] of order.entries()) {
       await expect(
         page.getByRole('button', { name: new RegExp(`^Plane ${at + 1}, ${name}`) }),
