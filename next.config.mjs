@@ -13,6 +13,8 @@ export default {
   ],
   // `npm run check` checks the types, of the tests too; whoever only starts the server need not wait for that.
   typescript: { ignoreBuildErrors: true },
+  // lib0 names Node's Buffer in a branch that no browser takes; without this its whole stand-in is sent along.
+  turbopack: { resolveAlias: { buffer: { browser: './app/_live/no-buffer.ts' } } },
   poweredByHeader: false,
   devIndicators: false,
 };

@@ -5,16 +5,18 @@
  * In the flow: workspace -> [look panel] -> one panel. Another tool of the hand brings the ladder back.
  */
 import { useEffect, useState } from 'react';
+import { late } from '#app/_ui/late.tsx';
 import { useTools } from '#app/_workspace/tools.tsx';
-import { GuessPanel } from './guess-panel.tsx';
 import { useLooking } from './look-state.tsx';
-import { PatchPanel } from './patch-panel.tsx';
 import { ScreenCheck } from './screen-check.tsx';
 import { useOpenPanel } from './use-panel-switches.ts';
-import { ValuesPanel } from './values-panel.tsx';
-import { WaysPanel } from './ways-panel.tsx';
 
-const PANELS = { ways: WaysPanel, values: ValuesPanel, patch: PatchPanel, guess: GuessPanel };
+const PANELS = {
+  ways: late(() => import('./ways-panel.tsx').then((module) => module.WaysPanel)),
+  values: late(() => import('./values-panel.tsx').then((module) => module.ValuesPanel)),
+  patch: late(() => import('./patch-panel.tsx').then((module) => module.PatchPanel)),
+  guess: late(() => import('./guess-panel.tsx').then((module) => module.GuessPanel)),
+};
 
 /** @param className Of the place it takes. */
 export function LookPanel({ className }: { className: string | undefined }) {

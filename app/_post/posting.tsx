@@ -6,14 +6,16 @@
  */
 import { createContext, type ReactNode, useCallback, useContext, useMemo, useRef, useState } from 'react';
 import { mayPostReference } from '#app/_people/roles-on-board.ts';
+import { late, useEver } from '#app/_ui/late.tsx';
 import { words } from '#app/_words/en.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
 import { type DraftPicture, draftsFrom } from './draft-picture.ts';
 import { pictureName } from './picture-names.ts';
 import styles from './post.module.css';
-import { PostDialog } from './post-dialog.tsx';
 import { useDrop } from './use-drop.ts';
 import { type PostingQueue, usePosting } from './use-posting.ts';
+
+const PostDialog = late(() => import('./post-dialog.tsx').then((module) => module.PostDialog));
 
 interface Post {
   /** False for those who only look on. */
@@ -70,6 +72,7 @@ export function PostingProvider({ board, allowed, onPosted, children }: PostingP
     [pictures, mayReference],
   );
   const over = useDrop(allowed, take);
+  const asked = useEver(drafts.length > 0);
   const post = useMemo<Post>(() => ({ allowed, take, queue }), [allowed, take, queue]);
   return (
     <PostContext value={post}>
@@ -79,18 +82,20 @@ export function PostingProvider({ board, allowed, onPosted, children }: PostingP
           <span>{words.post.dropHere}</span>
         </div>
       ) : null}
-      <PostDialog
-        drafts={drafts}
-        pictures={pictures}
-        mayReference={mayReference}
-        earlier={earlierStates(board)}
-        onDrafts={setDrafts}
-        onMoreFiles={take}
-        onSend={(ready) => {
-          queue.add(ready);
-          setDrafts([]);
-        }}
-      />
+      {asked ? (
+        <PostDialog
+          drafts={drafts}
+          pictures={pictures}
+          mayReference={mayReference}
+          earlier={earlierStates(board)}
+          onDrafts={setDrafts}
+          onMoreFiles={take}
+          onSend={(ready) => {
+            queue.add(ready);
+            setDrafts([]);
+          }}
+        />
+      ) : null}
     </PostContext>
   );
 }

@@ -20,6 +20,7 @@ export const words = {
   close: 'Close',
   cancel: 'Cancel',
   tryAgain: 'Try again',
+  partMissing: 'This part of the page could not be fetched. Try again when the line is there.',
   noAnswer: 'The server did not answer. Look whether this device is still on the network, then try again.',
   strangeAnswer: (status: number) =>
     `The server answered in a way this page does not understand (status ${status}). Try again in a moment.`,

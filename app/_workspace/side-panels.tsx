@@ -2,15 +2,17 @@
 /** Talk, planes and the photo at the side; on a narrow screen these and the ladder are leaves under the picture. */
 import { type KeyboardEvent, useEffect, useState } from 'react';
 import { usePhotoDesk } from '#app/_photo/photo-desk.tsx';
-import { PhotoLeaf } from '#app/_photo/photo-leaf.tsx';
 import { PlaneList } from '#app/_planes/plane-list.tsx';
 import { Talk } from '#app/_talk/talk.tsx';
+import { late, useEver } from '#app/_ui/late.tsx';
 import { words } from '#app/_words/en.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
 import { Scenario } from './scenario.tsx';
 import { useTools } from './tools.tsx';
 import { useWide } from './use-wide.ts';
 import styles from './workspace.module.css';
+
+const PhotoLeaf = late(() => import('#app/_photo/photo-leaf.tsx').then((module) => module.PhotoLeaf));
 
 const LEAVES = ['ladder', 'talk', 'planes', 'photo'] as const;
 type Leaf = (typeof LEAVES)[number];
@@ -26,6 +28,7 @@ export function SidePanels({ board, lower, onLower }: SidePanelsProps) {
   const wide = useWide();
   const { tool, markId } = useTools();
   const { asked } = usePhotoDesk();
+  const photoShown = useEver(side === 'photo');
   const leaf: Leaf = !wide && lower === 'ladder' ? 'ladder' : side;
   const turnTo = (next: Leaf) => {
     onLower(next === 'ladder' ? 'ladder' : 'side');
@@ -98,7 +101,7 @@ export function SidePanels({ board, lower, onLower }: SidePanelsProps) {
         className={styles.panel}
         hidden={side !== 'photo'}
       >
-        <PhotoLeaf />
+        {photoShown ? <PhotoLeaf /> : null}
       </div>
     </aside>
   );
