@@ -4,12 +4,13 @@
  *
  * In the flow: easel-bar -> [photo-controls] -> live photo. Everything else stands in the leaf at the side.
  */
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import bar from '#app/_easel/easel-bar.module.css';
 import { useEasel } from '#app/_easel/easel-state.tsx';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { words } from '#app/_words/en-photo.ts';
+import { useWide } from '#app/_workspace/use-wide.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import { BesideChoice } from './beside-choice.tsx';
 import { isCorrected, usePhotoDesk } from './photo-desk.tsx';
@@ -26,7 +27,12 @@ function Controls({ painting }: { painting: PictureView }) {
   const { photoOf, write } = useBoardLive();
   const { adding } = usePhotoDesk();
   const photo = photoOf(painting.id);
-  const { corners, cards = [] } = photo;
+  const { corners, cards = [], size } = photo;
+  const { setSentence } = useEasel();
+  // On a narrow screen the list of cards right below adds the next one.
+  const wide = useWide();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what was said before is over once cards or size change.
+  useEffect(() => setSentence(null), [JSON.stringify([cards, size]), setSentence]);
   const { finding, justFound, find } = useFinding(painting);
   return (
     <>
@@ -52,9 +58,11 @@ function Controls({ painting }: { painting: PictureView }) {
             </Button>
           </>
         )}
-        <AddCard cards={cards.length} next={corners !== undefined} />
+        {wide || adding || cards.length === 0 ? (
+          <AddCard cards={cards.length} next={corners !== undefined} />
+        ) : null}
+        {!adding && isCorrected(photo) ? <BesideChoice /> : null}
       </div>
-      {!adding && isCorrected(photo) ? <BesideChoice /> : null}
     </>
   );
 }

@@ -28,9 +28,8 @@ export function RightedPlace() {
             <CaptureOverlay />
           </div>
           <figcaption className={styles.caption}>
-            <strong>{words.putRight}</strong>
-            {trouble ? <span>{trouble}</span> : null}
-            {picture.lit ? (
+            {trouble ? <span className={styles.trouble}>{trouble}</span> : <strong>{words.putRight}</strong>}
+            {picture.lit && !trouble ? (
               <HoldButton pressed={lightAsCame} setPressed={setLightAsCame}>
                 {words.beside.hold}
               </HoldButton>

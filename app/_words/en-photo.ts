@@ -30,7 +30,7 @@ export const words = {
     corners: 'Pull each handle onto its corner of the painting. What lies inside is squared.',
     noCard: 'Is there a grey card or white paper in the photo? Add it, and the colour comes right too.',
     adding: 'Tap the card in the photo, or draw a box inside it.',
-    cards: 'Each box lies inside its card; only its middle counts. Say below what each card is.',
+    cards: 'Each box lies inside its card; only its middle counts. Say in the list what each card is.',
   },
   notSure:
     'The corners could not be told from the wall for sure. Here are four handles: pull each onto its corner.',
