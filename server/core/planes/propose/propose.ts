@@ -2,8 +2,8 @@
  * Proposes planes, far to near, for a photograph or a painting.
  *
  * In the flow: plate -> [propose] -> a person chooses, corrects, accepts. One tree of merged tiers gives the
- * proposals for two to seven planes, so that a finer one only divides planes of a coarser one. Pure: runs in a
- * worker of the browser and on the server alike.
+ * proposals for two to seven planes; a coarser one leaves out the ridge that least speaks for, and the others
+ * settle anew. Pure: runs in a worker of the browser and on the server alike.
  */
 import type { FractionPoint, PlaneKind } from '../../contract/setup.ts';
 import type { EncodedRaster } from '../../image/raster.ts';

@@ -9,7 +9,7 @@ import { BINS, type Columns, CUE_WEIGHTS } from './columns.ts';
 import { bottomOf, type Tops } from './tiers.ts';
 
 /** Neighbouring pixels are alike, so each says only this share of what an independent one would. */
-const TEMPER = 0.12;
+const TEMPER = 0.08;
 /** No pixel speaks louder than this for one side. */
 const LOUDEST = 1.5;
 /** Cost of a ridge that climbs one pixel upright where there is no edge; along an edge it is less. */

@@ -20,7 +20,7 @@ import type { WorkingCopy } from './working-copy.ts';
 const SUPERPIXELS = 1200;
 const SMALLEST_SUPERPIXEL_PX = 36;
 /** Regions that merging leaves, of which tiers are made. */
-const FIRST_TIERS = 12;
+const FIRST_TIERS = 13;
 /** Columns of the copy skipped from one that is looked at to the next, while tiers are still merged. */
 const EVERY = 3;
 /** From this many tiers on, ridges are found anew after each step; before, single steps change little. */
