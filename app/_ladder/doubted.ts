@@ -33,6 +33,13 @@ export interface Written {
   signed: boolean;
   /** Between which the figure must lie, before `times`; left out = anywhere. */
   ends?: Interval | undefined;
+  /** An angle: what lies beyond 360 begins anew at 0. */
+  angle?: boolean;
+}
+
+/** The same angle in 0 up to 360. */
+function turned(degrees: number): number {
+  return ((degrees % 360) + 360) % 360;
 }
 
 export interface DoubtedText {
@@ -45,7 +52,7 @@ export interface DoubtedText {
 export function doubted(
   amount: number | null,
   interval: Interval | undefined | null,
-  { digits, times, signed, ends }: Written,
+  { digits, times, signed, ends, angle = false }: Written,
 ): DoubtedText {
   if (amount === null) return { text: NO_FIGURE, range: null };
   const half = halfOf(interval);
@@ -53,6 +60,7 @@ export function doubted(
   const write = (value: number) => (signed ? signedFigure : figure)(value * times, kept);
   if (!interval) return { text: write(amount), range: null };
   const [least, most] = ends ?? [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
-  const [low, high] = [write(Math.max(least, interval[0])), write(Math.min(most, interval[1]))];
+  const shown = angle ? interval.map(turned) : [Math.max(least, interval[0]), Math.min(most, interval[1])];
+  const [low = '', high = ''] = shown.map(write);
   return { text: write(amount), range: low === high ? null : ladderWords.between(low, high) };
 }

@@ -30,7 +30,7 @@ const WRITTEN: Record<GapKey, Omit<Written, 'signed'>> = {
   airShare: { digits: 0, times: 100 },
 };
 
-/** Beyond these a figure cannot lie, however wide its doubt; gaps have no such ends. */
+/** Beyond these a figure cannot lie, however wide its doubt; of the gaps only that of hue has such ends. */
 const ENDS: Partial<Record<GapKey, Interval>> = {
   share: [0, 1],
   dark: [0, 100],
@@ -54,12 +54,14 @@ const SIGNED: ReadonlySet<GapKey> = new Set(['a', 'b', 'warmCool']);
 
 /** A figure of one plane with its interval. */
 export function measureText(key: GapKey, amount: number | null, interval?: Interval): DoubtedText {
-  return doubted(amount, interval, { ...WRITTEN[key], signed: SIGNED.has(key), ends: ENDS[key] });
+  const written = { ...WRITTEN[key], signed: SIGNED.has(key), ends: ENDS[key], angle: key === 'hue' };
+  return doubted(amount, interval, written);
 }
 
 /** A difference from the target with its interval. */
 export function gapText(key: GapKey, amount: number | null, interval?: Interval): DoubtedText {
-  return doubted(amount, interval, { ...WRITTEN[key], signed: true });
+  const ends: Interval | undefined = key === 'hue' ? [-180, 180] : undefined;
+  return doubted(amount, interval, { ...WRITTEN[key], signed: true, ends });
 }
 
 /** A step between neighbours with its interval, in L*, C*ab or units of warm–cool. */

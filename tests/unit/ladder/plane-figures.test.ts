@@ -119,6 +119,12 @@ describe('the table', () => {
     expect(gapText('chroma', 4, [-1, 9]).range).toBe('−1 to +9');
   });
 
+  test('turns the ends of a hue round the circle', () => {
+    expect(measureText('hue', 350, [330, 370]).range).toBe('330 to 10');
+    expect(measureText('hue', 5, [-15, 25]).range).toBe('345 to 25');
+    expect(gapText('hue', -3, [-200, 194]).range).toBe('−180 to +180');
+  });
+
   test('names the hues that are there, largest first', () => {
     const shares = { red: 0, orange: 0.2, yellow: 0.004, green: 0.796, blue: 0, violet: 0 };
     expect(huesText(shares)).toBe('green 80, orange 20');
