@@ -19,13 +19,15 @@ export interface BoardKeys {
 
 const LETTERS_KEY = 'veilstep-letters';
 
+/** Sliders and ticks take no letters. */
+const WRITTEN_IN =
+  'input:not([type="range"], [type="checkbox"], [type="radio"]), textarea, select, [contenteditable]';
+
 /** Where letters are text, or where a sheet lies over the board. */
 function keysAreTaken(event: KeyboardEvent): boolean {
   const { target } = event;
   if (event.defaultPrevented || event.isComposing || document.querySelector('dialog[open]')) return true;
-  return (
-    target instanceof HTMLElement && target.closest('input, textarea, select, [contenteditable]') !== null
-  );
+  return target instanceof HTMLElement && target.closest(WRITTEN_IN) !== null;
 }
 
 interface Held {

@@ -179,7 +179,7 @@ test('ways of looking: one word opens them, one key turns each, the screen can b
   await expect(page.locator('canvas[data-drawn]')).toHaveCount(2);
   await page.getByRole('slider', { name: 'How far the eyes are closed' }).press('Home');
   await expect(ways.getByText('a little')).toBeVisible();
-  await page.locator('body').press('s');
+  await page.keyboard.press('s');
   await expect(page.locator('canvas[data-drawn]')).toHaveCount(0);
   await page.keyboard.press('9');
   await expect(page.getByRole('list', { name: 'Nine steps of grey, 9 the lightest' })).toHaveCount(2);
