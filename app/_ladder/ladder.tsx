@@ -1,16 +1,16 @@
 'use client';
 /**
- * The ladder under the pictures: chart or table of the painting on the easel, or what to do until there is one.
+ * The ladder under the pictures: chart, air or table of the painting on the easel, or what to do until there is one.
  *
- * In the flow: live board + measures -> [ladder] -> chart, table. Which plane is pointed at is shared with the
+ * In the flow: live board + measures -> [ladder] -> chart, air view, table. Which plane is pointed at is shared with the
  * easel through the tools.
  */
 import { type ReactNode, useState } from 'react';
-import { AirView } from '#app/_air/air-view.tsx';
 import { useBoardLive, useShownPreview } from '#app/_live/board-live.tsx';
 import { useBoardMeasures } from '#app/_measures/board-measures.tsx';
 import { planeIdOfColumn } from '#app/_measures/plane-id-of-column.ts';
 import { Button } from '#app/_ui/button.tsx';
+import { late } from '#app/_ui/late.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
 import { words } from '#app/_words/en.ts';
 import { ladderWords } from '#app/_words/en-ladder.ts';
@@ -20,7 +20,9 @@ import { speaksOfAmounts } from '#server/core/gaps/gap-words.ts';
 import { swappedWords } from '#server/core/gaps/order-words.ts';
 import { Chart } from './chart.tsx';
 import styles from './ladder.module.css';
-import { MeasureTable } from './table.tsx';
+
+const AirView = late(() => import('#app/_air/air-view.tsx').then((module) => module.AirView));
+const MeasureTable = late(() => import('./table.tsx').then((module) => module.MeasureTable));
 
 /** What there is to show of the painting on the easel: a preview goes before the server's own result. */
 function useShown() {
