@@ -7,6 +7,7 @@ import { setTimeout } from 'node:timers/promises';
 import { liveRows } from './live.ts';
 import { measureRows } from './measure.ts';
 import { pageRows } from './page.ts';
+import { planeRows } from './planes.ts';
 import type { BenchRow } from './row.ts';
 
 const full = process.argv.includes('--full');
@@ -14,6 +15,7 @@ const PART_LIMIT_MS = (full ? 60 : 10) * 60_000;
 
 const PARTS: readonly { name: string; rows: () => Promise<BenchRow[]> }[] = [
   { name: 'measuring', rows: () => measureRows() },
+  { name: 'planes', rows: () => planeRows() },
   { name: 'live', rows: () => liveRows({ full }) },
   { name: 'start and page', rows: () => pageRows() },
 ];

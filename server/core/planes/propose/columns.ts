@@ -37,6 +37,14 @@ function upright(grid: Float32Array, columns: number, rows: number, every: numbe
   return result;
 }
 
+function stepsOf(cue: Float32Array, [least, width]: readonly [number, number]): Uint8Array {
+  const steps = new Uint8Array(cue.length);
+  for (let at = 0; at < steps.length; at++) {
+    steps[at] = Math.min(BINS - 1, Math.max(0, ((cue[at] as number) - least) / width));
+  }
+  return steps;
+}
+
 /** Every `every`-th column of the grids. */
 export function columnsOf(
   grids: readonly Float32Array[],
@@ -46,12 +54,7 @@ export function columnsOf(
   every: number,
 ): Columns {
   const cues = grids.map((grid) => upright(grid, columns, rows, every));
-  const steps = cues.map((cue, at) => {
-    const [least, width] = SCALES[at] as readonly [number, number];
-    return Uint8Array.from(cue, (value) =>
-      Math.min(BINS - 1, Math.max(0, Math.floor((value - least) / width))),
-    );
-  });
+  const steps = cues.map((cue, at) => stepsOf(cue, SCALES[at] as readonly [number, number]));
   return {
     count: Math.ceil(columns / every),
     rows,

@@ -58,8 +58,11 @@ export function cueGrids(copy: WorkingCopy, superpixels: Superpixels): Float32Ar
   const [fine, coarse] = LAGS.map((lag) => textureOf(copy, superpixels, lag)) as [Float64Array, Float64Array];
   const told = (strength: number): number =>
     TEXTURE_WEIGHT * Math.log2(Math.hypot(Math.max(0, strength), TEXTURE_FLOOR));
-  const spread = (ofLabel: Float64Array): Float32Array =>
-    Float32Array.from(superpixels.labels, (label) => ofLabel[label] as number);
+  const spread = (ofLabel: Float64Array): Float32Array => {
+    const grid = new Float32Array(superpixels.labels.length);
+    for (let at = 0; at < grid.length; at++) grid[at] = ofLabel[superpixels.labels[at] as number] as number;
+    return grid;
+  };
   return [
     copy.lab.lightness,
     copy.lab.a,
