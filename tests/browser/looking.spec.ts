@@ -153,8 +153,10 @@ test('a value is guessed before it is shown, and kept for oneself', async () => 
   expect(sent).toEqual([]);
 
   await page.reload();
-  await expect(stageOf(page, 'Painting').locator('img').first()).toBeVisible();
-  await page.keyboard.press('u');
+  await expect(async () => {
+    await page.keyboard.press('u');
+    await expect(page.getByRole('heading', { name: 'Guess first' })).toBeVisible({ timeout: 1000 });
+  }).toPass();
   await expect(page.getByText('4 guesses so far.', { exact: false })).toBeVisible();
   await page.getByRole('button', { name: 'Forget my guesses' }).click();
   await expect(page.getByText('After a few guesses', { exact: false })).toBeVisible();
@@ -208,7 +210,11 @@ test('ways of looking: one word opens them, one key turns each, the screen can b
   await check.getByRole('button', { name: 'Done' }).click();
   await expect(ways.getByText('both ends are told apart', { exact: false })).toBeVisible();
   await page.reload();
-  await page.keyboard.press('w');
-  await expect(page.getByText('both ends are told apart', { exact: false })).toBeVisible();
+  // Keys are heard once the page has come to life.
+  await expect(async () => {
+    if (!(await ways.isVisible())) await page.keyboard.press('w');
+    await expect(ways).toBeVisible({ timeout: 1000 });
+  }).toPass();
+  await expect(ways.getByText('both ends are told apart', { exact: false })).toBeVisible();
   expect(one.troubles).toEqual([]);
 });
