@@ -234,11 +234,9 @@ test('what cannot be right is said in one sentence and nothing is stored', async
   await page.getByRole('button', { name: 'Add a card' }).first().click();
   const meadow = await placeOn(stage, 0.5, 0.66);
   await page.mouse.click(meadow.x, meadow.y);
-  await expect(
-    page.getByText(/^Card 1 is left out: .* no neutral card\. Check its box\./),
-  ).toBeVisible();
+  await expect(page.getByText(/^Card 1 is left out: .* no neutral card\. Check its box\./)).toBeVisible();
 
-  // The same photo, its painting too few pixels: a sentence with the number.
+  // No card reflects more light than falls on it.
   await page.getByLabel('Card 1 is').selectOption('typed');
   const percent = page.getByLabel('How much light card 1 reflects, in percent');
   await percent.fill('180');
