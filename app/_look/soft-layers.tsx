@@ -55,13 +55,20 @@ function Squinted({ pictureId, righted, squared, squint }: Soft & { squint: numb
         context.drawImage(bitmap, 0, 0);
         setDrawn(true);
       },
-      () => undefined, // The picture stays sharp; the next press asks again.
+      () => undefined, // The browser's own blur stays; the next press asks again.
     );
     return () => {
       wanted = false;
     };
   }, [line, wish]);
-  return <canvas ref={canvas} className={styles.soft} data-drawn={drawn || undefined} />;
+  return (
+    <canvas
+      ref={canvas}
+      className={styles.soft}
+      data-coming={drawn ? undefined : ''}
+      data-drawn={drawn || undefined}
+    />
+  );
 }
 
 /** RGBA of each code, little-endian as canvases are, so that a pixel is written at once. */
