@@ -73,7 +73,7 @@ function Inside({ card, dropped }: { card: ShownCard; dropped: boolean }) {
   return (
     <>
       {how ? <p className={styles.how}>{how}</p> : null}
-      {card.healthLine && how ? <p className={styles.note}>{HEALTH_LINE}</p> : null}
+      {card.healthLine ? <p className={styles.note}>{HEALTH_LINE}</p> : null}
       {check ? (
         <p>
           <span className={styles.label}>{words.checkLabel}</span> {check}

@@ -36,14 +36,14 @@ export function Cards() {
   const [first, ...then] = cards.open;
   return (
     <section className={styles.part} aria-labelledby={CARDS_TITLE_ID}>
-      <h2 id={CARDS_TITLE_ID} className={styles.title} tabIndex={-1}>
-        {first ? words.first : words.title}
-      </h2>
-      {measuring ? (
+      <div className={styles.head}>
+        <h2 id={CARDS_TITLE_ID} className={styles.title} tabIndex={-1}>
+          {first ? words.first : words.title}
+        </h2>
         <p className={styles.note} role="status">
-          {words.again}
+          {measuring ? words.again : null}
         </p>
-      ) : null}
+      </div>
       {first ? <Card key={first.key} card={first} /> : <Nothing />}
       {then.length > 0 ? (
         <>

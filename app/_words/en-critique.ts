@@ -21,7 +21,7 @@ export const critiqueWords = {
     noPlanes: 'Once the planes are outlined and measured, what to try first stands here.',
     noPlanesLook: 'Once the planes are outlined, what to try first stands here.',
     coming: 'Measuring the planes …',
-    again: 'Being measured again; this stays until the new figures are there.',
+    again: 'being measured again',
     checkLabel: 'To check',
     why: 'Why',
     source: (source: string) => `Source: ${source}.`,
@@ -135,7 +135,5 @@ export const critiqueWords = {
     gone: 'A card was taken away.',
     meant: 'A reading was marked as meant.',
     notMeant: 'A reading speaks again.',
-    focus: (place: string) => `The focus is marked in the ${place}.`,
-    noFocus: 'The focus was taken away.',
   },
 } as const;
