@@ -1,9 +1,10 @@
 /**
- * `npm run bench [-- --full]`: every target that can be measured so far, each beside its yardstick from this run.
+ * `npm run bench [-- --full] [--only PART]`: every target that can be measured so far, each beside its yardstick from this run.
  *
  * Always ends with status 0: a slow machine is no failure. The last line counts the targets that were missed.
  */
 import { setTimeout } from 'node:timers/promises';
+import { calibrationRows } from './calibration.ts';
 import { liveRows } from './live.ts';
 import { measureRows } from './measure.ts';
 import { pageRows } from './page.ts';
@@ -11,11 +12,21 @@ import { planeRows } from './planes.ts';
 import type { BenchRow } from './row.ts';
 
 const full = process.argv.includes('--full');
+const only = process.argv[process.argv.indexOf('--only') + 1];
 const PART_LIMIT_MS = (full ? 60 : 10) * 60_000;
 
-const PARTS: readonly { name: string; rows: () => Promise<BenchRow[]> }[] = [
+interface Part {
+  name: string;
+  rows: () => Promise<BenchRow[]>;
+  /** Longest that it may take, where that is more than usual. */
+  limitMs?: number;
+}
+
+const PARTS: readonly Part[] = [
   { name: 'measuring', rows: () => measureRows() },
   { name: 'planes', rows: () => planeRows() },
+  // Some 900 pairs, each painted, photographed and measured.
+  { name: 'readings', rows: () => calibrationRows(), limitMs: 60 * 60_000 },
   { name: 'live', rows: () => liveRows({ full }) },
   { name: 'start and page', rows: () => pageRows() },
 ];
@@ -46,11 +57,11 @@ function table(rows: readonly BenchRow[]): string {
 }
 
 /** A part that breaks, or never ends, gives one row that says so; the others still run. */
-async function rowsOf({ name, rows }: (typeof PARTS)[number]): Promise<BenchRow[]> {
+async function rowsOf({ name, rows, limitMs = PART_LIMIT_MS }: Part): Promise<BenchRow[]> {
   process.stderr.write(`Measuring: ${name} …\n`);
   const limit = new AbortController();
-  const late = setTimeout(PART_LIMIT_MS, undefined, { signal: limit.signal, ref: false }).then(() => {
-    throw new Error(`took longer than ${PART_LIMIT_MS / 60_000} minutes`);
+  const late = setTimeout(limitMs, undefined, { signal: limit.signal, ref: false }).then(() => {
+    throw new Error(`took longer than ${limitMs / 60_000} minutes`);
   });
   try {
     return await Promise.race([rows(), late]);
@@ -64,7 +75,10 @@ async function rowsOf({ name, rows }: (typeof PARTS)[number]): Promise<BenchRow[
 }
 
 const rows: BenchRow[] = [];
-for (const part of PARTS) rows.push(...(await rowsOf(part)));
+const wanted = process.argv.includes('--only') ? PARTS.filter(({ name }) => name === only) : PARTS;
+if (wanted.length === 0)
+  console.log(`There is no part '${only}'. Parts: ${PARTS.map(({ name }) => name).join(', ')}.`);
+for (const part of wanted) rows.push(...(await rowsOf(part)));
 console.log(table(rows));
 const targets = rows.filter(({ met }) => met !== null);
 const missed = targets.filter(({ met }) => met === false).length;
