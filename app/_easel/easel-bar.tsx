@@ -12,18 +12,13 @@ import { isCorrected } from '#app/_photo/photo-desk.tsx';
 import { words } from '#app/_words/en-easel.ts';
 import { words as photoWords } from '#app/_words/en-photo.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
-import type { PictureView } from '#server/core/contract/responses.ts';
 import styles from './easel-bar.module.css';
 import { useEasel } from './easel-state.tsx';
 import { FocusControls } from './focus-layer.tsx';
 import { OutlineControls } from './outline-controls.tsx';
 import { PinWords } from './pin-words.tsx';
 import { Refusals } from './refusals.tsx';
-
-export interface Shown {
-  reference: PictureView | null;
-  painting: PictureView | null;
-}
+import type { Shown } from './shown.ts';
 
 export function EaselBar({ reference, painting }: Shown) {
   const { tool } = useTools();

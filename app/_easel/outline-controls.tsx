@@ -8,9 +8,9 @@ import { useTools } from '#app/_workspace/tools.tsx';
 import { useWide } from '#app/_workspace/use-wide.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import styles from './easel-bar.module.css';
-import type { Shown } from './easel-bar.tsx';
 import { useEasel } from './easel-state.tsx';
 import { WHOLE_PICTURE } from './outline-edit.ts';
+import type { Shown } from './shown.ts';
 import { useDraft } from './use-draft-hand.ts';
 
 export function OutlineControls(shown: Shown) {

@@ -4,8 +4,9 @@
  * Plain, kind, exact: "try", never "wrong", nothing that ranks. The sentences of the readings come from the server's
  * own rules. Pure.
  */
+
+import type { ReadingForm } from '#server/core/contract/critique.ts';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
-import type { ReadingForm } from '#server/core/readings/rule.ts';
 
 /** `done` and `tried` come with the next state of a painting. */
 type Given = 'accepted' | 'adapted' | 'declined' | 'tried' | 'done';

@@ -36,6 +36,13 @@ module.exports = {
   forbidden: [
     ...folderRules,
     {
+      name: 'contract-knows-no-rules',
+      comment: 'What travels does not depend on the rules that fill it.',
+      severity: 'error',
+      from: { path: '^server/core/contract/' },
+      to: { path: '^server/core/', pathNot: '^server/core/(contract/|problem\\.ts$)' },
+    },
+    {
       name: 'no-cycles',
       severity: 'error',
       comment: 'A cycle means that two files are one; types alone may point back.',

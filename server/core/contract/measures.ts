@@ -4,9 +4,7 @@
  *
  * A measure that could not be taken is null and its reason stands in `notes`.
  */
-import type { AdjustmentCard } from '../readings/cards.ts';
-import type { Observation } from '../readings/observations.ts';
-import type { ReadingForm } from '../readings/rule.ts';
+import type { AdjustmentCard, Observation, ReadingForm } from './critique.ts';
 import type { LabColour } from './setup.ts';
 
 export type HueFamily = 'red' | 'orange' | 'yellow' | 'green' | 'blue' | 'violet';

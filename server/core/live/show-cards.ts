@@ -5,8 +5,9 @@
  * In the flow: measured document + planes + `cards`, `answers`, `meant` of the painting's room -> [show-cards] ->
  * talk. A measured card is named by its place, so that an answer outlives a small change of figures. Pure.
  */
+
+import type { AdjustmentCard } from '../contract/critique.ts';
 import type { MeasureDocument, Reading } from '../contract/measures.ts';
-import type { AdjustmentCard } from '../readings/cards.ts';
 import type { LiveAnswer, LiveCard } from './layout.ts';
 
 /** At most this many are open at once. */

@@ -4,7 +4,7 @@
  * In the flow: levers -> [words] -> cards. Never a certainty ("try"); nobody is told to heat, thin, spray or sand.
  * Pure. Sources: Harrison 1909 and East 1906 on broken colour and glazing; common practice.
  */
-import type { CardDirection, CardPart } from './rule.ts';
+import type { CardDirection, CardPart } from '../contract/critique.ts';
 
 export interface LeverWords {
   /** What to do with the part, as an order. */

@@ -4,45 +4,13 @@
  * In the flow: sorted findings -> [cards] -> priorities. The recession family (V4, V7, C1, C2) of a far plane meets
  * on one card, as does everything else about it; advice that would undo what the card already says is left out. Pure.
  */
+import type { AdjustmentCard, CardAction, CardPart } from '../contract/critique.ts';
 import { wordsOfLever } from './card-words.ts';
 import type { Found } from './find-readings.ts';
 import type { Grade } from './noise.ts';
-import type { CardDirection, CardPart, Lever, ReadingId } from './rule.ts';
+import type { Lever } from './rule.ts';
 import { type Move, undoesEachOther } from './undo.ts';
 import { aboutAmount, amountInWords } from './words.ts';
-
-export interface CardAction {
-  part: CardPart;
-  direction: CardDirection;
-  /** In painters' words; null at grade C and where no amount applies. */
-  amount: string | null;
-  /** `darks: lift about half a step`. */
-  words: string;
-  how: string;
-  /** True when the hint mixes or layers paint. */
-  mixes: boolean;
-}
-
-export interface AdjustmentCard {
-  /** Stable for the same picture: lead reading and place; letters, digits, hyphens. */
-  id: string;
-  /** Reading ids that met on this card, the leading one first. */
-  readings: ReadingId[];
-  /** Name of the plane; null = the whole picture or the photo. */
-  plane: string | null;
-  /** The place in words. */
-  where: string;
-  /** What to do, the leading action first; at least one. */
-  actions: CardAction[];
-  why: string;
-  check: string;
-  /** True when any hint mixes paint: show `HEALTH_LINE` beside it. */
-  healthLine: boolean;
-  /** True for the at most three that are open by default. */
-  open: boolean;
-  /** Ids of other cards that this one would undo: never open beside them. */
-  against?: string[];
-}
 
 /** A card before it is put into words. */
 export interface Draft {

@@ -4,7 +4,8 @@
  * In the flow: scene -> rules -> [find] -> cards and priorities. Colour is withheld at grade C and without a grade.
  * Sorted: speaking before muted; findings before checks before questions; rank group; severity. Pure.
  */
-import type { Finding, ReadingForm, Rule } from './rule.ts';
+import type { ReadingForm } from '../contract/critique.ts';
+import type { Finding, Rule } from './rule.ts';
 import { RULES } from './rules.ts';
 import type { Scene } from './scene.ts';
 

@@ -4,7 +4,7 @@
  * In the flow: a rule measures a trait in the painting and in the target -> [gate] -> finding, question, check or
  * silence. Pure. Source: measure.md section 5.
  */
-import type { ReadingForm } from './rule.ts';
+import type { ReadingForm } from '../contract/critique.ts';
 
 /** Deviations a difference must exceed. */
 const SIGMAS = 2;

@@ -4,22 +4,13 @@
  * In the flow: scene -> [observations] -> screen. At grade C they speak of order only. Pure. Source: Parkhurst 1898
  * (a picture may be transposed up or down provided that relations hold).
  */
+import type { Observation } from '../contract/critique.ts';
 import { fitKeyAndSpan } from '../gaps/fit.ts';
 import { median } from '../image/percentiles.ts';
 import { shows } from './gate.ts';
 import { MORE_AIR, recessionAchieved } from './recession-achieved.ts';
 import type { Scene } from './scene.ts';
 import { aboutAmount, shortName } from './words.ts';
-
-export type ObservationId = 'withheld' | 'key' | 'span' | 'colour' | 'air' | 'room' | 'size';
-
-export interface Observation {
-  id: ObservationId;
-  /** Planes it is about, far to near; empty = the whole picture. */
-  planes: string[];
-  /** At most 30 words. */
-  sentence: string;
-}
 
 const KEY_L = 5;
 const SPAN = 0.15;

@@ -5,9 +5,10 @@
  * entry in the list of readings stands on that card, so that an id leads to one plane. Pure. Source: measure.md
  * section 5; Hattie & Timperley 2007 on few and concrete next steps.
  */
+
+import type { ReadingId } from '../contract/critique.ts';
 import type { Draft } from './cards.ts';
 import type { Found } from './find-readings.ts';
-import type { ReadingId } from './rule.ts';
 import { cardsUndoEachOther } from './undo.ts';
 
 export const MOST_PRIORITIES = 3;

@@ -4,12 +4,13 @@
  * In the flow: measure document + setup + picture facts -> [readings] -> document, screen, sheet. Same input, same
  * output. Pure. Definitions: measure.md section 5 and the trade notes, section 9.
  */
+
+import type { AdjustmentCard, Observation, ReadingForm } from '../contract/critique.ts';
 import type { Reading } from '../contract/measures.ts';
-import { type AdjustmentCard, cardOf, type Draft, draftCards } from './cards.ts';
+import { cardOf, type Draft, draftCards } from './cards.ts';
 import { type Found, findReadings } from './find-readings.ts';
-import { type Observation, observationsOf } from './observations.ts';
+import { observationsOf } from './observations.ts';
 import { prioritiesOf } from './priorities.ts';
-import type { ReadingForm } from './rule.ts';
 import { type ReadingsInput, sceneOf } from './scene.ts';
 import { cardsUndoEachOther } from './undo.ts';
 import { type Works, worksOf } from './works.ts';

@@ -3,54 +3,15 @@
  *
  * In the flow: scene -> rules -> findings -> readings, cards, priorities. Types only.
  */
+import type { CardDirection, CardPart, ReadingForm, ReadingId } from '../contract/critique.ts';
 import type { Condition } from '../contract/setup.ts';
 import type { Scene } from './scene.ts';
-
-export type ReadingId =
-  | `V${1 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9 | 10 | 11 | 12 | 13}`
-  | `C${1 | 2 | 3 | 4 | 5 | 6 | 7 | 8}`
-  | `D${1 | 2 | 3}`
-  | `G${1 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9 | 10}`;
 
 /**
  * 1 capture; 2 V1-V3; 3 V4-V7 and C2; 4 V10-V13, C1, C4, C5; 5 composition (K1-K3, K6);
  * 6 D1-D3, C3, C6-C8; 7 V8, V9 (and K4, K5).
  */
 export type RankGroup = 1 | 2 | 3 | 4 | 5 | 6 | 7;
-
-/** `finding` departs from the target; `question`: the target shows the same; `check`: no target to compare with. */
-export type ReadingForm = 'finding' | 'question' | 'check';
-
-export type CardPart =
-  | 'whole'
-  | 'darks'
-  | 'lights'
-  | 'contrast'
-  | 'colour'
-  | 'shadows'
-  | 'detail'
-  | 'edge'
-  | 'shapes'
-  | 'accent'
-  | 'photo';
-
-export type CardDirection =
-  | 'lift'
-  | 'deepen'
-  | 'narrow'
-  | 'widen'
-  | 'grey'
-  | 'strengthen'
-  | 'cool'
-  | 'warm'
-  | 'toward-air'
-  | 'back-from-air'
-  | 'soften'
-  | 'sharpen'
-  | 'simplify'
-  | 'join'
-  | 'quiet'
-  | 'again';
 
 /** One thing to do, before it is put into words. */
 export interface Lever {

@@ -4,7 +4,8 @@
  * In the flow: findings -> [undo] -> cards, priorities. Two ways: opposite directions on overlapping parts of one
  * plane; or one plane moved away from another while the other is sent after it. Pure.
  */
-import type { CardDirection, CardPart, Lever } from './rule.ts';
+import type { CardDirection, CardPart } from '../contract/critique.ts';
+import type { Lever } from './rule.ts';
 
 const OPPOSITE: [CardDirection, CardDirection][] = [
   ['lift', 'deepen'],

@@ -1,8 +1,9 @@
 /** Measured adjustment cards on five planes, with what a teacher and a painter said to them, for tests. */
+
+import type { AdjustmentCard } from '#server/core/contract/critique.ts';
 import type { MeasureDocument, Reading } from '#server/core/contract/measures.ts';
 import type { LiveAnswer, LiveCard } from '#server/core/live/layout.ts';
 import { type CardSource, showCards } from '#server/core/live/show-cards.ts';
-import type { AdjustmentCard } from '#server/core/readings/cards.ts';
 import { plane, result } from '../ladder/a-document.ts';
 
 /** Far to near; each plane's id on the live board is its name with `p-` before it. */

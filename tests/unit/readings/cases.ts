@@ -1,5 +1,5 @@
 /** For every reading: what fires it, what mutes it, and a departure that stays inside the noise. */
-import type { ReadingId } from '#server/core/readings/rule.ts';
+import type { ReadingId } from '#server/core/contract/critique.ts';
 import { type AScene, doubtful, of } from './a-scene.ts';
 
 type Change = (scene: AScene) => void;

@@ -5,9 +5,11 @@
  * of one kind are compared, and the word is "check". Pure. Sources: Koschmieder 1924 (exponential loss of
  * contrast); Leonardo (Richter 1883); Romero et al. 2011; Troscianko et al. 1991.
  */
+
+import type { CardDirection, CardPart } from '../../contract/critique.ts';
 import { because, NO_AIR } from '../conditions.ts';
 import { shows } from '../gate.ts';
-import type { CardDirection, CardPart, Finding, Rule } from '../rule.ts';
+import type { Finding, Rule } from '../rule.ts';
 import { type FigureKey, farAndNear, fourFigures, type Scene, type ScenePlane } from '../scene.ts';
 import { aboutAmount } from '../words.ts';
 

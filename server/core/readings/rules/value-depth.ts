@@ -3,9 +3,11 @@
  *
  * In the flow: scene -> [rules] -> findings. Pure. Sources: Leonardo (Richter 1883; Rigaud 1802), Koschmieder 1924.
  */
+
+import type { ReadingForm } from '../../contract/critique.ts';
 import { because, NO_AIR } from '../conditions.ts';
 import { formOf } from '../gate.ts';
-import type { Finding, ReadingForm, Rule } from '../rule.ts';
+import type { Finding, Rule } from '../rule.ts';
 import { farAndNear, neighbours, type Scene, type ScenePlane } from '../scene.ts';
 
 const HALF_STEP = 5;

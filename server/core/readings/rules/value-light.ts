@@ -4,9 +4,11 @@
  * In the flow: scene -> [rules] -> findings. They need tilt tags on the planes. Pure. Source: Parkhurst 1898, ch.
  * XXXI (three planes, diffused light); Leonardo (Richter 1883, 436).
  */
+
+import type { ReadingForm } from '../../contract/critique.ts';
 import { because } from '../conditions.ts';
 import { formOf, shows } from '../gate.ts';
-import type { Finding, ReadingForm, Rule } from '../rule.ts';
+import type { Finding, Rule } from '../rule.ts';
 import { neighbours, type Scene, type ScenePlane } from '../scene.ts';
 
 const SKY_OVER_GROUND = 2;

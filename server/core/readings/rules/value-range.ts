@@ -4,10 +4,12 @@
  * In the flow: scene -> [rules] -> findings. Pure. Source: Harrison 1909, pp. 67-73 (choose key and span first and
  * hold some in reserve); limits of paint about L* 12-95, from memory.
  */
+
+import type { ReadingForm } from '../../contract/critique.ts';
 import { because } from '../conditions.ts';
 import { formOf, shows } from '../gate.ts';
 import type { LightnessEnds } from '../picture-facts.ts';
-import type { Finding, ReadingForm, Rule } from '../rule.ts';
+import type { Finding, Rule } from '../rule.ts';
 import type { Figures, Scene } from '../scene.ts';
 
 const DARKEST_PAINT = 14;

@@ -1,0 +1,7 @@
+/** The pictures on the easel. Types only. */
+import type { PictureView } from '#server/core/contract/responses.ts';
+
+export interface Shown {
+  reference: PictureView | null;
+  painting: PictureView | null;
+}
