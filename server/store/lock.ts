@@ -7,14 +7,20 @@
  */
 import { createHash } from 'node:crypto';
 import { existsSync, realpathSync } from 'node:fs';
-import { chmod, rename, rm } from 'node:fs/promises';
+import { chmod, mkdir, rm, stat } from 'node:fs/promises';
 import { connect, createServer, type Server, type Socket } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setTimeout } from 'node:timers/promises';
 import { Problem } from '../core/problem.ts';
 
 const ANSWER_TIMEOUT_MS = 2_000;
 const MOST_REQUEST_BYTES = 200;
+/** How often, and how long apart, the folder is tried for while a dead process's socket is being cleared away. */
+const MOST_TRIES = 60;
+const PAUSE_MS = 50;
+/** Clearing takes a moment; a sign of it that is older was left by a process that died. */
+const FORGOTTEN_MS = 2_500;
 
 /** Answers one word from another process of the same user, such as `host-link`. */
 export type Answerer = (request: string) => Promise<string>;
@@ -34,36 +40,46 @@ export interface Lock {
 export async function lockFolder(folder: string, folderName: string, answer: Answerer): Promise<Lock> {
   const path = socketPath(folder);
   const server = createServer((socket) => serve(socket, answer));
-  // Losing a race for a stale file, one meets the winner at the next try.
-  for (let tries = 0; tries < 3; tries += 1) {
+  for (let tries = 0; tries < MOST_TRIES; tries += 1) {
     if (await listens(server, path)) {
       if (process.platform !== 'win32') await chmod(path, 0o600);
       return { release: () => release(server) };
     }
-    const other = (await ask(path, 'process')) ?? (await clearStale(path));
+    const other = await ask(path, 'process');
     if (other !== null) throw busy(other, folderName);
+    // Nobody answers: what lies there was left by a process that died, or somebody is clearing it away just now.
+    if (!(await clearStale(path))) await setTimeout(PAUSE_MS);
   }
   throw busy('unknown', folderName);
 }
 
 /**
- * Removes the file of a process that died. It is moved aside first and asked once more there, so that the
- * socket of somebody who took the folder in this very moment is put back instead of lost.
+ * Removes the socket file of a process that died. Only one process clears at a time, and it asks again before it
+ * removes: while the file lies there nobody can take the folder, so what does not answer then is stale for sure.
  *
- * @returns That somebody's process number, or null when the file was stale.
+ * @returns False when somebody else is clearing just now.
  */
-async function clearStale(path: string): Promise<string | null> {
-  if (process.platform === 'win32') return null;
-  const aside = `${path}.${process.pid}`;
+async function clearStale(path: string): Promise<boolean> {
+  if (process.platform === 'win32') return false;
+  const clearing = `${path}.clearing`;
   try {
-    await rename(path, aside);
+    await mkdir(clearing);
   } catch {
-    return null;
+    await dropForgotten(clearing);
+    return false;
   }
-  const other = await ask(aside, 'process');
-  if (other === null) await rm(aside, { force: true });
-  else await rename(aside, path);
-  return other;
+  try {
+    if ((await ask(path, 'process')) === null) await rm(path, { force: true });
+  } finally {
+    await rm(clearing, { recursive: true, force: true });
+  }
+  return true;
+}
+
+/** A process that died while it was clearing left its sign; after a while it counts for nothing. */
+async function dropForgotten(clearing: string): Promise<void> {
+  const sign = await stat(clearing).catch(() => null);
+  if (sign && Date.now() - sign.mtimeMs > FORGOTTEN_MS) await rm(clearing, { recursive: true, force: true });
 }
 
 /**

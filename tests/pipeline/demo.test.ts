@@ -76,7 +76,7 @@ describe('the two paintings of the demo', () => {
     expect(digest(far)).not.toBe(digest(close));
     const { width, height } = await decodeSrgb(
       { bytes: again, mediaType: 'image/jpeg', orientation: 1 },
-      PLATE_PX,
+      SHOT_WIDTH_PX,
     );
     expect([width, height]).toEqual([SHOT_WIDTH_PX, SHOT_HEIGHT_PX]);
   });

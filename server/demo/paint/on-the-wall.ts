@@ -9,7 +9,7 @@ import { RESPONSES_FROM_RGB, RGB_FROM_RESPONSES } from '../../core/colour/adapta
 import { codeOfLinear, LINEAR_OF_CODE } from '../../core/colour/transfer.ts';
 import type { Card, FractionPoint } from '../../core/contract/setup.ts';
 import { type Corners, project, squareToCorners } from '../../core/geometry/homography.ts';
-import { apply3, diagonal3, invert3, multiply3, type Triple } from '../../core/geometry/matrix3.ts';
+import { diagonal3, invert3, type Matrix3, multiply3, type Triple } from '../../core/geometry/matrix3.ts';
 import { type EncodedRaster, encodedRaster } from '../../core/image/raster.ts';
 import { seededRandom } from './random.ts';
 
@@ -46,7 +46,9 @@ const FALL_OFF = 0.05;
 const WALL = 0.5;
 const PLASTER = 0.012;
 /** Grain of the camera, in linear light. */
-const GRAIN = 0.0015;
+const GRAIN = 0.003;
+const CARD_COLOUR: Triple = [GREY, GREY, GREY];
+const WALL_COLOUR: Triple = [WALL, WALL * 0.985, WALL * 0.96];
 /** Rays along each side of a pixel where edges run. */
 const RAYS = 3;
 const SEED = 41;
@@ -56,95 +58,124 @@ export function onShot(point: FractionPoint): FractionPoint {
   return project(squareToCorners(SHOT_CORNERS), point);
 }
 
-function cardAt(x: number, y: number): boolean {
-  return SHOT_CARDS.some(
-    ({ box: [x0, y0, x1, y1] }) =>
-      x > x0 - CARD_RIM && x < x1 + CARD_RIM && y > y0 - CARD_RIM && y < y1 + CARD_RIM,
-  );
+/** Whether (x, y) lies on a card, or within `more` of one. */
+function onCard(x: number, y: number, more: number): boolean {
+  const rim = CARD_RIM + more;
+  for (const { box } of SHOT_CARDS) {
+    if (x > box[0] - rim && x < box[2] + rim && y > box[1] - rim && y < box[3] + rim) return true;
+  }
+  return false;
 }
 
-/** Linear colour of the painting at (u, v), bilinear; (u, v) lies inside it. */
-function paintAt({ widthPx, heightPx, samples }: EncodedRaster, u: number, v: number): Triple {
+/** Adds the painting's linear colour at (u, v), bilinear, to `sum`; (u, v) lies inside it. */
+function addPaint(
+  { widthPx, heightPx, samples }: EncodedRaster,
+  u: number,
+  v: number,
+  sum: Float64Array,
+): void {
   const x = Math.min(Math.max(u * widthPx - 0.5, 0), widthPx - 1);
   const y = Math.min(Math.max(v * heightPx - 0.5, 0), heightPx - 1);
-  const [left, top] = [Math.floor(x), Math.floor(y)];
-  const [right, bottom] = [Math.min(left + 1, widthPx - 1), Math.min(top + 1, heightPx - 1)];
-  const [fx, fy] = [x - left, y - top];
-  const channel = (c: number) => {
-    const at = (px: number, py: number) =>
-      LINEAR_OF_CODE[samples[(py * widthPx + px) * 3 + c] as number] as number;
-    const upper = at(left, top) * (1 - fx) + at(right, top) * fx;
-    return upper * (1 - fy) + (at(left, bottom) * (1 - fx) + at(right, bottom) * fx) * fy;
-  };
-  return [channel(0), channel(1), channel(2)];
+  const left = Math.floor(x);
+  const top = Math.floor(y);
+  const fx = x - left;
+  const fy = y - top;
+  const across = left + 1 < widthPx ? 3 : 0;
+  const upper = (top * widthPx + left) * 3;
+  const lower = top + 1 < heightPx ? upper + widthPx * 3 : upper;
+  for (let c = 0; c < 3; c++) {
+    const above = lightAt(samples, upper + c) * (1 - fx) + lightAt(samples, upper + across + c) * fx;
+    const below = lightAt(samples, lower + c) * (1 - fx) + lightAt(samples, lower + across + c) * fx;
+    sum[c] = (sum[c] as number) + above * (1 - fy) + below * fy;
+  }
 }
 
-/** What the camera meets along one ray, before the lamp. */
-function sceneAt(
-  painting: EncodedRaster,
-  toPainting: ReturnType<typeof invert3>,
-  x: number,
-  y: number,
-): Triple {
-  const [u, v] = project(toPainting, [x, y]);
-  if (u >= 0 && u < 1 && v >= 0 && v < 1) return paintAt(painting, u, v);
-  if (cardAt(x, y)) return [GREY, GREY, GREY];
-  return [WALL, WALL * 0.985, WALL * 0.96];
+function lightAt(samples: EncodedRaster['samples'], at: number): number {
+  return LINEAR_OF_CODE[samples[at] as number] as number;
 }
 
-/** Whether a pixel may hold more than one thing: the rim of painting or card is near. */
-function nearEdge(u: number, v: number, x: number, y: number): boolean {
-  const rim = 2 / SHOT_WIDTH_PX;
-  const near = (value: number, edge: number) => Math.abs(value - edge) < 2 * rim;
-  const painting = near(u, 0) || near(u, 1) || near(v, 0) || near(v, 1);
-  const cards = SHOT_CARDS.some(
-    ({ box: [x0, y0, x1, y1] }) =>
-      [x0 - CARD_RIM, x1 + CARD_RIM].some((edge) => near(x, edge)) ||
-      [y0 - CARD_RIM, y1 + CARD_RIM].some((edge) => near(y, edge)),
-  );
-  return painting || cards;
+/** Rays of one photo: what they meet, and where on the painting. Holds its last place, so that nothing is allocated. */
+class Rays {
+  readonly #painting: EncodedRaster;
+  readonly #to: Matrix3;
+  /** Where the last ray met the painting's plane, in its sides. */
+  u = 0;
+  v = 0;
+  /** Sum of what the rays met, linear light, before the lamp. */
+  readonly sum = new Float64Array(3);
+
+  constructor(painting: EncodedRaster) {
+    this.#painting = painting;
+    this.#to = invert3(squareToCorners(SHOT_CORNERS as Corners));
+  }
+
+  get onPainting(): boolean {
+    return this.u >= 0 && this.u < 1 && this.v >= 0 && this.v < 1;
+  }
+
+  /** Sends a ray to (x, y) of the photo, 0..1. */
+  aim(x: number, y: number): void {
+    const [rowU, rowV, rowW] = this.#to;
+    const w = rowW[0] * x + rowW[1] * y + rowW[2];
+    this.u = (rowU[0] * x + rowU[1] * y + rowU[2]) / w;
+    this.v = (rowV[0] * x + rowV[1] * y + rowV[2]) / w;
+  }
+
+  /** Adds what the ray to (x, y) meets. */
+  add(x: number, y: number): void {
+    this.aim(x, y);
+    if (this.onPainting) {
+      addPaint(this.#painting, this.u, this.v, this.sum);
+      return;
+    }
+    const colour = onCard(x, y, 0) ? CARD_COLOUR : WALL_COLOUR;
+    for (let c = 0; c < 3; c++) this.sum[c] = (this.sum[c] as number) + (colour[c] as number);
+  }
+
+  /** Whether the pixel round (x, y), aimed at before, may hold more than one thing. */
+  nearEdge(x: number, y: number): boolean {
+    const rim = 4 / SHOT_WIDTH_PX;
+    const outside = Math.max(Math.abs(this.u - 0.5), Math.abs(this.v - 0.5)) - 0.5;
+    return Math.abs(outside) < rim || (outside > 0 && onCard(x, y, rim) && !onCard(x, y, -rim));
+  }
+}
+
+/** Fills `rays.sum` with what pixel (column, row) sees: one ray through its middle, or several where edges run. */
+function seePixel(rays: Rays, column: number, row: number): void {
+  const [x, y] = [(column + 0.5) / SHOT_WIDTH_PX, (row + 0.5) / SHOT_HEIGHT_PX];
+  rays.sum.fill(0);
+  rays.aim(x, y);
+  if (!rays.nearEdge(x, y)) {
+    rays.add(x, y);
+    return;
+  }
+  const all = RAYS * RAYS;
+  for (let i = 0; i < all; i++) {
+    rays.add(
+      (column + ((i % RAYS) + 0.5) / RAYS) / SHOT_WIDTH_PX,
+      (row + (Math.floor(i / RAYS) + 0.5) / RAYS) / SHOT_HEIGHT_PX,
+    );
+  }
+  for (let c = 0; c < 3; c++) rays.sum[c] = (rays.sum[c] as number) / all;
 }
 
 /** @param painting Any size. @returns The photo, `SHOT_WIDTH_PX` by `SHOT_HEIGHT_PX`; the same every time. */
 export function onTheWall(painting: EncodedRaster): EncodedRaster {
-  const toPainting = invert3(squareToCorners(SHOT_CORNERS as Corners));
   const lamp = multiply3(RGB_FROM_RESPONSES, multiply3(diagonal3(LAMP), RESPONSES_FROM_RGB));
+  const rays = new Rays(painting);
   const random = seededRandom(SEED);
   const samples = new Uint8Array(SHOT_WIDTH_PX * SHOT_HEIGHT_PX * 3);
   for (let row = 0, at = 0; row < SHOT_HEIGHT_PX; row++) {
-    for (let column = 0; column < SHOT_WIDTH_PX; column++, at += 3) {
-      const seen = pixelAt(painting, toPainting, column, row);
-      const x = (column + 0.5) / SHOT_WIDTH_PX;
-      const light = EXPOSURE * (1 - FALL_OFF * x);
-      const [u, v] = project(toPainting, [x, (row + 0.5) / SHOT_HEIGHT_PX]);
-      const plaster = u >= 0 && u < 1 && v >= 0 && v < 1 ? 0 : (random() - 0.5) * PLASTER;
-      const lit = apply3(lamp, seen);
-      for (let c = 0; c < 3; c++) {
-        const value = (lit[c as 0 | 1 | 2] + plaster) * light + (random() + random() - 1) * GRAIN;
-        samples[at + c] = codeOfLinear(value);
+    for (let column = 0; column < SHOT_WIDTH_PX; column++) {
+      seePixel(rays, column, row);
+      const plaster = rays.onPainting ? 0 : (random() - 0.5) * PLASTER;
+      const light = EXPOSURE * (1 - (FALL_OFF * column) / SHOT_WIDTH_PX);
+      const [red, green, blue] = rays.sum as unknown as Triple; // three numbers, filled just now
+      for (const [forRed, forGreen, forBlue] of lamp) {
+        const lit = forRed * red + forGreen * green + forBlue * blue + plaster;
+        samples[at++] = codeOfLinear(lit * light + (random() - 0.5) * GRAIN);
       }
     }
   }
   return encodedRaster(SHOT_WIDTH_PX, SHOT_HEIGHT_PX, samples);
-}
-
-/** One ray through the middle of a pixel, or several where edges run. */
-function pixelAt(
-  painting: EncodedRaster,
-  toPainting: ReturnType<typeof invert3>,
-  column: number,
-  row: number,
-): Triple {
-  const [x, y] = [(column + 0.5) / SHOT_WIDTH_PX, (row + 0.5) / SHOT_HEIGHT_PX];
-  const [u, v] = project(toPainting, [x, y]);
-  if (!nearEdge(u, v, x, y)) return sceneAt(painting, toPainting, x, y);
-  let [red, green, blue] = [0, 0, 0];
-  for (let i = 0; i < RAYS * RAYS; i++) {
-    const rayX = (column + ((i % RAYS) + 0.5) / RAYS) / SHOT_WIDTH_PX;
-    const rayY = (row + (Math.floor(i / RAYS) + 0.5) / RAYS) / SHOT_HEIGHT_PX;
-    const ray = sceneAt(painting, toPainting, rayX, rayY);
-    [red, green, blue] = [red + ray[0], green + ray[1], blue + ray[2]];
-  }
-  const rays = RAYS * RAYS;
-  return [red / rays, green / rays, blue / rays];
 }
