@@ -24,8 +24,9 @@ function factsOf(
   names: readonly string[],
   focus: FractionPoint | null,
 ): SideFacts {
+  const shares = measures.planes.map(({ share }) => share);
   const grid = coarseGrid(prepared, measures.kept, names);
-  return sideFactsOf({ grid, prepared, boundaries: measures, focus });
+  return sideFactsOf({ grid, prepared, boundaries: measures, shares, focus });
 }
 
 /**

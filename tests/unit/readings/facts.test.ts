@@ -86,7 +86,7 @@ describe('light and shade', () => {
       if (y < 0.5) return [[85, -3, -12], 0];
       return x < 0.5 ? [[70, 8, 30], 1] : [[18, 1, -1], 1];
     });
-    const [sky, land] = lightShadeFacts(grid);
+    const [sky, land] = lightShadeFacts(grid, [0.5, 0.5]);
     expect(land?.lights?.L).toBeCloseTo(70, 3);
     expect(land?.lights?.warmCool).toBeGreaterThan(20);
     expect(land?.shadows?.L).toBeCloseTo(18, 3);
@@ -97,7 +97,10 @@ describe('light and shade', () => {
   });
 
   test('a plane of a few cells is not spoken of', () => {
-    const [, land] = lightShadeFacts(draw(10, 10, (_, y) => [[50, 0, 0], y < 0.5 ? 0 : 1]));
+    const [, land] = lightShadeFacts(
+      draw(10, 10, (_, y) => [[50, 0, 0], y < 0.5 ? 0 : 1]),
+      [0.5, 0.5],
+    );
     expect(land?.lights).toBeNull();
     expect(land?.darkChroma).toBeNull();
   });

@@ -35,11 +35,11 @@ function chromaAt({ a, b }: LabGrid, cell: number): number {
   return chromaOf(a[cell] as number, b[cell] as number);
 }
 
-function lightShadeOf(grid: LabGrid, name: string, cells: Int32Array): LightShadeFacts {
+function lightShadeOf(grid: LabGrid, name: string, cells: Int32Array, share: number): LightShadeFacts {
   const dead = cells.filter(
     (cell) => (grid.L[cell] as number) < DEAD_L && chromaAt(grid, cell) < DEAD_CHROMA,
   );
-  const deadShare = dead.length / grid.L.length;
+  const deadShare = cells.length === 0 ? 0 : (dead.length / cells.length) * share;
   if (cells.length < FEWEST_CELLS) return { name, lights: null, shadows: null, deadShare, darkChroma: null };
   const lightness = valuesOf(grid.L, cells);
   const [darkest, shade, light] = percentiles(lightness, [DARKEST, SHADOWS, LIGHTS], LIGHTNESS_RANGE) as [
@@ -64,8 +64,13 @@ function lightShadeOf(grid: LabGrid, name: string, cells: Int32Array): LightShad
   };
 }
 
-/** One entry a plane, far to near. */
-export function lightShadeFacts(grid: LabGrid): LightShadeFacts[] {
+/**
+ * One entry a plane, far to near.
+ * @param shares of the picture that each plane covers, its rim included: what is dead counts for the rim as well.
+ */
+export function lightShadeFacts(grid: LabGrid, shares: readonly number[]): LightShadeFacts[] {
   const cells = cellsByPlane(grid.labels, grid.names.length);
-  return grid.names.map((name, label) => lightShadeOf(grid, name, cells[label] ?? new Int32Array()));
+  return grid.names.map((name, label) =>
+    lightShadeOf(grid, name, cells[label] ?? new Int32Array(), shares[label] ?? 0),
+  );
 }

@@ -16,15 +16,17 @@ export interface SideInput {
   grid: LabGrid;
   prepared: Prepared;
   boundaries: Boundaries;
+  /** Share of the picture that each plane covers, 0..1. */
+  shares: readonly number[];
   /** The painter's focus, 0..1 of this picture; null where none was set, and for the reference. */
   focus: FractionPoint | null;
 }
 
-export function sideFactsOf({ grid, prepared, boundaries, focus }: SideInput): SideFacts {
+export function sideFactsOf({ grid, prepared, boundaries, shares, focus }: SideInput): SideFacts {
   return {
     ends: lightnessEnds(grid.L),
     valueMap: valueMapOf(grid),
-    lightShade: lightShadeFacts(grid),
+    lightShade: lightShadeFacts(grid, shares),
     edges: focusEdgeFacts(prepared, boundaries, grid.names, focus),
     accents: accentFacts(grid),
   };
