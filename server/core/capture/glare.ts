@@ -65,15 +65,25 @@ function blobFrom(start: number, core: Uint8Array, seen: Uint8Array, widthPx: nu
   const pixels = [start];
   seen[start] = 1;
   let [onBorder, onRim] = [0, 0];
-  for (const pixel of pixels) {
-    const around = neighbours(pixel, widthPx, core.length);
-    if (around.length < 4) onBorder++;
-    if (around.length < 4 || around.some((other) => core[other] === 0)) onRim++;
-    for (const other of around) {
-      if (core[other] === 0 || seen[other] === 1) continue;
+  /** 1 where the neighbour belongs to the core. */
+  const visit = (other: number): number => {
+    if (core[other] === 0) return 0;
+    if (seen[other] === 0) {
       seen[other] = 1;
       pixels.push(other);
     }
+    return 1;
+  };
+  for (const pixel of pixels) {
+    const x = pixel % widthPx;
+    const [left, right] = [x > 0, x < widthPx - 1];
+    const [above, below] = [pixel >= widthPx, pixel + widthPx < core.length];
+    let within = left ? visit(pixel - 1) : 0;
+    if (right) within += visit(pixel + 1);
+    if (above) within += visit(pixel - widthPx);
+    if (below) within += visit(pixel + widthPx);
+    if (!(left && right && above && below)) onBorder++;
+    if (within < 4) onRim++;
   }
   return { pixels, onBorder, onRim };
 }
@@ -158,12 +168,13 @@ export function findGlare(plate: EncodedRaster, nearClipped: Uint8Array, beyondP
   const near = countOf(nearClipped);
   if (near < FEWEST_PX || near > OVEREXPOSED * mask.length) return { mask, share: 0 };
   const core = nearClipped.map((value, pixel) => (value === 1 && isNeutral(plate, pixel) ? 1 : 0));
+  const blobs = blobsOf(core, widthPx).filter((blob) => mayBeGlare(blob, core.length, beyondPaint));
+  if (blobs.length === 0) return { mask, share: 0 };
   const light = new Float32Array(core.length);
   for (let pixel = 0; pixel < light.length; pixel++) {
     light[pixel] = LINEAR_OF_CODE[samples[pixel * 3 + 1] as number] as number;
   }
-  for (const blob of blobsOf(core, widthPx)) {
-    if (!mayBeGlare(blob, core.length, beyondPaint)) continue;
+  for (const blob of blobs) {
     const found = grown(blob, light, widthPx, Math.max(widthPx, heightPx));
     const limit = beyondPaint ? STANDS_OUT_FOR_SURE : STANDS_OUT;
     if (!found || found.around > limit * meanLight(light, blob.pixels)) continue;

@@ -42,7 +42,8 @@ export function histogramsOf(blocks: Blocks, valueAt: (place: number) => number,
   return { range, start, bins, counts };
 }
 
-const mixed = new Float64Array(BINS);
+/** Whole numbers: no mixture holds more than some thousands of cells. */
+const mixed = new Int32Array(BINS);
 
 /** Percentiles of a mixture. @param weights of the blocks. @param fractions rising, 0..1. */
 export function mixedPercentiles(
