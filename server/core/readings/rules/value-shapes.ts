@@ -17,7 +17,7 @@ const EQUAL = 0.06;
  * How much nearer to thirds than the target. A faithful hand with a key and span of its own moved ground across the cuts
  * by up to 8 points on painted pairs, so a target just outside of 6 is no proof.
  */
-const NEARER = 0.08;
+const NEARER = 0.09;
 
 const SPOT_WORDS = { dark: 'darks', middle: 'half-tones', light: 'lights' } as const;
 
@@ -70,7 +70,7 @@ export const V13: Rule = {
   group: 4,
   family: null,
   inputs: 'dark, middle and light shares of the three-value map, both pictures',
-  threshold: 'all three within 6 points of one third; not so in the target, and 8 points nearer than it',
+  threshold: 'all three within 6 points of one third; not so in the target, and 9 points nearer than it',
   noise: 'deviation of a share in the map (own estimate)',
   mutedBy: because('night'),
   colour: false,
