@@ -8,6 +8,7 @@ import { difference2000 } from '#server/core/colour/difference.ts';
 import { labFromRgb } from '#server/core/colour/lab.ts';
 import { oklabFromRgb } from '#server/core/colour/oklab.ts';
 import { LINEAR_OF_CODE } from '#server/core/colour/transfer.ts';
+import type { LabColour } from '#server/core/contract/setup.ts';
 import type { Triple } from '#server/core/geometry/matrix3.ts';
 import { labPlanesFromLinear, lightnessOfPixels } from '#server/core/image/light-tables.ts';
 import { encodedRaster } from '#server/core/image/raster.ts';
@@ -22,6 +23,16 @@ const TABLE = 0.0006;
 /** libvips uses rounded constants: at most 0.004 in L*, 0.02 in a* and b*, and its greys are off by 0.011. */
 const VIPS_LIGHTNESS = 0.005;
 const VIPS_COLOUR = 0.021;
+
+/**
+ * Where two hues lie 180° apart the standard itself jumps: the mean hue and the sign of the step turn on the
+ * last bit of an angle (Sharma, Wu & Dalal 2005, on discontinuities), so no two programs agree there.
+ */
+function oppositeHues(p: LabColour, q: LabColour): boolean {
+  const across = Math.abs(p.a * q.b - p.b * q.a);
+  const along = p.a * q.a + p.b * q.b;
+  return along <= 0 && across <= 1e-6 * Math.max(1, -along);
+}
 
 describe('one colour', () => {
   const culoriLab = converter('lab65');
@@ -64,6 +75,7 @@ describe('one colour', () => {
     });
     fc.assert(
       fc.property(lab, lab, (p, q) => {
+        fc.pre(!oppositeHues(p, q));
         const expected = theirs(
           { mode: 'lab65', l: p.L, a: p.a, b: p.b },
           { mode: 'lab65', l: q.L, a: q.a, b: q.b },
