@@ -4,6 +4,7 @@
  * In the flow: use-look-pixels, squint layer -> [look-line] -> look worker. IO: a worker, opened with the first question.
  */
 import { losslessAddress } from '#app/_easel/picture-copies.tsx';
+import { QuestionLine } from '#app/_workers/question-line.ts';
 import type { LookAnswer, LookQuestion } from './look.worker.ts';
 import type { LookAs, LookPixels } from './look-pixels.ts';
 
@@ -17,10 +18,10 @@ export interface LookWish {
 const KEPT = 8;
 
 export class LookLine {
-  readonly #waiting = new Map<number, (answer: LookAnswer) => void>();
+  readonly #line = new QuestionLine<LookQuestion, LookAnswer>(
+    () => new Worker(new URL('./look.worker.ts', import.meta.url), { type: 'module' }),
+  );
   readonly #kept = new Map<string, Promise<LookAnswer>>();
-  #worker: Worker | null = null;
-  #number = 0;
 
   /** @throws Error when the picture cannot be fetched or decoded. */
   async pixels(wish: LookWish): Promise<LookPixels> {
@@ -37,9 +38,7 @@ export class LookLine {
   }
 
   close(): void {
-    this.#worker?.terminate();
-    this.#worker = null;
-    this.#waiting.clear();
+    this.#line.close();
     this.#kept.clear();
   }
 
@@ -48,32 +47,10 @@ export class LookLine {
     const kept = this.#kept.get(key);
     if (kept) return kept;
     const address = new URL(losslessAddress(boardId, pictureId), location.href).href;
-    const coming = this.#send({ address, as, ask });
+    const coming = this.#line.ask({ address, as, ask });
     this.#kept.set(key, coming);
     coming.catch(() => this.#kept.delete(key));
     for (const old of [...this.#kept.keys()].slice(0, -KEPT)) this.#kept.delete(old);
     return coming;
-  }
-
-  #send(question: Omit<LookQuestion, 'number'>): Promise<LookAnswer> {
-    const number = ++this.#number;
-    return new Promise((resolve, reject) => {
-      this.#waiting.set(number, (answer) =>
-        'trouble' in answer ? reject(new Error(answer.trouble)) : resolve(answer),
-      );
-      this.#open().postMessage({ number, ...question } satisfies LookQuestion);
-    });
-  }
-
-  #open(): Worker {
-    if (this.#worker) return this.#worker;
-    const worker = new Worker(new URL('./look.worker.ts', import.meta.url), { type: 'module' });
-    worker.onmessage = ({ data }: MessageEvent<LookAnswer>) => {
-      const settle = this.#waiting.get(data.number);
-      this.#waiting.delete(data.number);
-      settle?.(data);
-    };
-    this.#worker = worker;
-    return worker;
   }
 }

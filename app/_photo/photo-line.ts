@@ -4,22 +4,21 @@
  * In the flow: photo desk -> [photo-line] -> photo worker. IO: a worker, opened with the first question.
  */
 import { copyAddress } from '#app/_easel/picture-copies.tsx';
+import { QuestionLine } from '#app/_workers/question-line.ts';
 import type { PictureSize } from '#server/core/contract/picture-choices.ts';
 import type { FractionPoint, PhotoCorrection } from '#server/core/contract/setup.ts';
 import type { RightedWish } from './answering.ts';
-import type { PhotoAnswer, PhotoQuestion, RightedPicture } from './photo.worker.ts';
+import type { PhotoAnswer, PhotoAsk, PhotoQuestion, RightedPicture } from './photo.worker.ts';
 
 /** The copy that corners and cards are looked for on; they shrink it themselves where they may. */
 const COPY: PictureSize = 1280;
 
-type Asked = { ask: 'corners' } | { ask: 'card'; at: FractionPoint } | ({ ask: 'right' } & RightedWish);
-
 export class PhotoLine {
   readonly #boardId: string;
   readonly #pictureId: string;
-  readonly #waiting = new Map<number, (answer: PhotoAnswer) => void>();
-  #worker: Worker | null = null;
-  #number = 0;
+  readonly #line = new QuestionLine<PhotoQuestion, PhotoAnswer>(
+    () => new Worker(new URL('./photo.worker.ts', import.meta.url), { type: 'module' }),
+  );
 
   constructor(boardId: string, pictureId: string) {
     this.#boardId = boardId;
@@ -46,31 +45,11 @@ export class PhotoLine {
   }
 
   close(): void {
-    this.#worker?.terminate();
-    this.#worker = null;
-    this.#waiting.clear();
+    this.#line.close();
   }
 
-  #ask(asked: Asked, copy: PictureSize): Promise<PhotoAnswer> {
-    const number = ++this.#number;
+  #ask(asked: PhotoAsk, copy: PictureSize): Promise<PhotoAnswer> {
     const address = new URL(copyAddress(this.#boardId, this.#pictureId, copy), location.href).href;
-    return new Promise((resolve, reject) => {
-      this.#waiting.set(number, (answer) =>
-        'trouble' in answer ? reject(new Error(answer.trouble)) : resolve(answer),
-      );
-      this.#open().postMessage({ number, address, ...asked } satisfies PhotoQuestion);
-    });
-  }
-
-  #open(): Worker {
-    if (this.#worker) return this.#worker;
-    const worker = new Worker(new URL('./photo.worker.ts', import.meta.url), { type: 'module' });
-    worker.onmessage = ({ data }: MessageEvent<PhotoAnswer>) => {
-      const settle = this.#waiting.get(data.number);
-      this.#waiting.delete(data.number);
-      settle?.(data);
-    };
-    this.#worker = worker;
-    return worker;
+    return this.#line.ask({ address, ...asked });
   }
 }
