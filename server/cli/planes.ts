@@ -1,12 +1,8 @@
 /**
  * `npm run -s planes -- PHOTO [--count N] [--json]`: proposes planes, far to near, without a browser or server.
  *
- * Prints one JSON document or a table. IO: one file, standard output. A trouble is one plain line on standard
- * error: status 1, or 2 for wrong usage.
+ * Prints one JSON document or a table. IO: one file, standard output.
  */
-import { basename } from 'node:path';
-import { parseArgs } from 'node:util';
-import type { EncodedRaster } from '../core/image/raster.ts';
 import {
   FEWEST_PLANES,
   MOST_PLANES,
@@ -14,13 +10,10 @@ import {
   type Proposal,
   proposePlanes,
 } from '../core/planes/propose/propose.ts';
-import { isProblem, Problem } from '../core/problem.ts';
 import { readPlate } from '../imaging/plate.ts';
 import { planesTable } from './planes-table.ts';
-
-const USAGE = 'Usage: npm run -s planes -- PHOTO [--count N] [--json]';
-
-class UsageError extends Error {}
+import { readPicture } from './read-picture.ts';
+import { readWords, runCommand, UsageError } from './run-command.ts';
 
 interface Arguments {
   readonly photo: string;
@@ -39,39 +32,15 @@ function readCount(text: string): number {
 }
 
 function readArguments(words: string[]): Arguments {
-  let parsed: { values: { count?: string; json?: boolean }; positionals: string[] };
-  try {
-    parsed = parseArgs({
-      args: words,
-      allowPositionals: true,
-      options: { count: { type: 'string' }, json: { type: 'boolean', default: false } },
-    });
-  } catch (cause) {
-    throw new UsageError(cause instanceof Error ? cause.message : String(cause), { cause });
-  }
-  const { values, positionals } = parsed;
+  const { values, positionals } = readWords(words, {
+    count: { type: 'string' },
+    json: { type: 'boolean', default: false },
+  });
   const [photo] = positionals;
   if (positionals.length !== 1 || !photo) {
     throw new UsageError(`One picture is needed; ${positionals.length} given.`);
   }
-  const count = values.count === undefined ? null : readCount(values.count);
-  return { photo, count, json: values.json ?? false };
-}
-
-/** A file that isn't there is told in words; what is wrong with a picture, `readPlate` tells. */
-async function readPhoto(path: string): Promise<EncodedRaster> {
-  try {
-    return (await readPlate(path)).raster;
-  } catch (cause) {
-    if (isProblem(cause)) throw cause;
-    const code = cause instanceof Error && 'code' in cause ? String(cause.code) : '';
-    const reason = code === 'ENOENT' ? 'there is no such file' : plainLine(cause);
-    throw new Problem(
-      'picture-unreadable',
-      `The picture ${basename(path)} could not be read (${reason}). Check its path.`,
-      { cause },
-    );
-  }
+  return { photo, count: values.count === undefined ? null : readCount(values.count), json: values.json };
 }
 
 function proposalFor({ alternatives, chosen }: PlaneProposals, count: number | null): Proposal {
@@ -85,29 +54,13 @@ function document({ widthPx, heightPx }: PlaneProposals, { planes, note }: Propo
 
 async function propose(words: string[]): Promise<string> {
   const { photo, count, json } = readArguments(words);
-  const proposals = proposePlanes(await readPhoto(photo));
+  const proposals = proposePlanes((await readPicture(photo, readPlate)).raster);
   const proposal = proposalFor(proposals, count);
   if (json) return JSON.stringify(document(proposals, proposal));
   return planesTable(proposals, proposal, count === null ? proposals.reason : null);
 }
 
-/** One line, whatever was thrown. */
-function plainLine(thrown: unknown): string {
-  const text = thrown instanceof Error ? thrown.message : String(thrown);
-  return text.replace(/\s*\n\s*/g, ' ').trim();
-}
-
-try {
-  process.stdout.write(`${await propose(process.argv.slice(2))}\n`);
-} catch (thrown) {
-  if (thrown instanceof UsageError) {
-    process.stderr.write(`${plainLine(thrown)} ${USAGE}\n`);
-    process.exitCode = 2;
-  } else {
-    const sentence = isProblem(thrown)
-      ? plainLine(thrown)
-      : `No planes could be proposed: ${plainLine(thrown)}`;
-    process.stderr.write(`${sentence}\n`);
-    process.exitCode = 1;
-  }
-}
+await runCommand(propose, {
+  usage: 'Usage: npm run -s planes -- PHOTO [--count N] [--json]',
+  failed: 'No planes could be proposed',
+});

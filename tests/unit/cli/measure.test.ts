@@ -1,5 +1,4 @@
 /** The headless command, spawned: one document on a good run, one plain sentence on a bad one. */
-import { spawn } from 'node:child_process';
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -7,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
+import { expectRefusal, runHeadless } from '#tests/helpers/headless.ts';
 
 const ROOT = fileURLToPath(new URL('../../../', import.meta.url));
 const PHOTO = join(ROOT, 'tests/fixtures/photos/canyon-river.jpg');
@@ -35,24 +35,7 @@ const GOOD = {
 let folder = '';
 let painting = '';
 
-interface Outcome {
-  status: number | null;
-  out: string;
-  err: string;
-}
-
-function run(...words: string[]): Promise<Outcome> {
-  return new Promise((done, failed) => {
-    const child = spawn(process.execPath, ['--import', 'tsx', 'server/cli/measure.ts', ...words], {
-      cwd: ROOT,
-    });
-    let [out, err] = ['', ''];
-    child.stdout.on('data', (chunk) => (out += chunk));
-    child.stderr.on('data', (chunk) => (err += chunk));
-    child.on('error', failed);
-    child.on('close', (status) => done({ status, out, err }));
-  });
-}
+const run = (...words: string[]) => runHeadless('measure', ...words);
 
 async function file(name: string, content: string | Uint8Array): Promise<string> {
   const path = join(folder, name);
@@ -65,13 +48,6 @@ async function setupFile(name: string, setup: unknown): Promise<string> {
 }
 
 /** One plain line, no stack trace, nothing on standard output. */
-function expectRefusal({ status, out, err }: Outcome, sentence: RegExp, expectedStatus = 1): void {
-  expect(err).toMatch(sentence);
-  expect(err.trimEnd().split('\n')).toHaveLength(1);
-  expect(err).not.toMatch(/\bat .*:\d+:\d+|node:internal|Error:/);
-  expect({ status, out }).toEqual({ status: expectedStatus, out: '' });
-}
-
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'veilstep-measure-'));
   painting = join(folder, 'painting.png');

@@ -1,17 +1,15 @@
 /** The headless proposal of planes, spawned: the document of the contract on a good run, one plain sentence on a bad one. */
-import { spawn } from 'node:child_process';
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { z } from 'zod/mini';
 import { Outline, PlaneKind } from '#server/core/contract/setup.ts';
 import { proposalScenes } from '#tests/fixtures/proposals/scenes.ts';
 import { encodeScene, renderScene, type SceneParameters } from '#tests/fixtures/scenes/render-scene.ts';
+import { expectRefusal, runHeadless } from '#tests/helpers/headless.ts';
 
-const ROOT = fileURLToPath(new URL('../../../', import.meta.url));
 const PATIENT_MS = 120_000;
 
 const Document = z.strictObject({
@@ -25,31 +23,7 @@ let folder = '';
 let photo = '';
 let grey = '';
 
-interface Outcome {
-  status: number | null;
-  out: string;
-  err: string;
-}
-
-function run(...words: string[]): Promise<Outcome> {
-  return new Promise((done, failed) => {
-    const child = spawn(process.execPath, ['--import', 'tsx', 'server/cli/planes.ts', ...words], {
-      cwd: ROOT,
-    });
-    let [out, err] = ['', ''];
-    child.stdout.on('data', (chunk) => (out += chunk));
-    child.stderr.on('data', (chunk) => (err += chunk));
-    child.on('error', failed);
-    child.on('close', (status) => done({ status, out, err }));
-  });
-}
-
-function expectRefusal({ status, out, err }: Outcome, sentence: RegExp, expected = 1): void {
-  expect(err).toMatch(sentence);
-  expect(err.trim().split('\n')).toHaveLength(1);
-  expect(out).toBe('');
-  expect(status).toBe(expected);
-}
+const run = (...words: string[]) => runHeadless('planes', ...words);
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'veilstep-planes-'));
