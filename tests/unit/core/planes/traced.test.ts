@@ -11,21 +11,24 @@ const FOLDER = new URL('../../../fixtures/traced/', import.meta.url);
 const all = tracedPictures();
 
 describe('the hand-traced set', () => {
-  it('holds at least eight pictures, below 3 MB together, and no picture without a trace', () => {
+  it('holds at least eight pictures, below 5 MB together, and no picture without a trace', () => {
     expect(all.length).toBeGreaterThanOrEqual(8);
     const files = readdirSync(FOLDER);
     expect(files.filter((file) => file.endsWith('.jpg')).sort()).toEqual(
       all.map(({ picture }) => picture).sort(),
     );
     const bytes = files.reduce((sum, file) => sum + statSync(new URL(file, FOLDER)).size, 0);
-    expect(bytes).toBeLessThan(3e6);
+    expect(bytes).toBeLessThan(5e6);
   });
 
   it('is split in halves by the rule in the header of the loader', () => {
     const hash = (name: string) => createHash('sha256').update(name).digest('hex');
-    const byHash = all.map(({ picture }) => picture).sort((a, b) => (hash(a) < hash(b) ? -1 : 1));
-    const tune = byHash.slice(0, byHash.length / 2).sort();
-    expect(tracedPictures('tune').map(({ picture }) => picture)).toEqual(tune);
+    const batches = [...new Set(all.map(({ batch }) => batch))];
+    const tune = batches.flatMap((batch) => {
+      const pictures = all.filter((traced) => traced.batch === batch).map(({ picture }) => picture);
+      return pictures.sort((a, b) => (hash(a) < hash(b) ? -1 : 1)).slice(0, pictures.length / 2);
+    });
+    expect(tracedPictures('tune').map(({ picture }) => picture)).toEqual(tune.sort());
     expect(tracedPictures('report')).toHaveLength(all.length - tune.length);
   });
 
@@ -50,7 +53,7 @@ describe('the hand-traced set', () => {
       const shares = countLabels(labels, outlines.length).map((count) => count / labels.length);
       expect(Math.min(...shares)).toBeGreaterThanOrEqual(0.01);
       expect(labels.includes(NO_PLANE)).toBe(false);
-      // All twelve pictures show sky; a picture without one would have no sky plane at all.
+      // All pictures show sky; a picture without one would have no sky plane at all.
       expect(traced.planes.map(({ kind }) => kind).lastIndexOf('sky')).toBe(0);
       expect(new Set(traced.planes.map(({ name }) => name)).size).toBe(outlines.length);
     });
@@ -64,7 +67,7 @@ describe('the hand-traced set', () => {
     it('has a credit and a free licence', () => {
       const line = tracedCredits().get(traced.picture);
       expect(line?.credit).toMatch(/\w{3}/);
-      expect(line?.licence).toMatch(/^(public domain|CC0 1\.0|CC-BY 4\.0)$/);
+      expect(line?.licence).toMatch(/^(public domain|CC0 1\.0|CC-BY(-SA)? 4\.0)$/);
     });
   });
 });
