@@ -97,6 +97,13 @@ export interface NewStroke {
   text: string;
 }
 
+/** A plane to be taken together with others. */
+export interface NewPlane {
+  name: string;
+  kind: PlaneKind;
+  outline: Outline;
+}
+
 /** Every write is one undoable step of this person; what is typed has the field's own undo. */
 export interface PlaneWriters {
   /** @param index Place far to near, 0 = the farthest; left out = the nearest. @throws Problem `setup-invalid`. */
@@ -109,6 +116,13 @@ export interface PlaneWriters {
   /** @throws Problem `outline-invalid`. */
   setOutline(pictureId: string, planeId: string, outline: Outline): void;
   deleteOutline(pictureId: string, planeId: string): void;
+  /**
+   * Puts a whole set of planes with their outlines on one picture in the place of the planes that are there.
+   * @param planes Far to near, twelve at most. @returns Their ids. @throws Problem `outline-invalid`.
+   */
+  takePlanes(pictureId: string, planes: readonly NewPlane[]): string[];
+  /** Lays outlines on one picture, by plane id, in the place of those of the same planes. @throws Problem as above. */
+  layOutlines(pictureId: string, outlines: ReadonlyMap<string, Outline>): void;
   /** Copies outlines of a reference to a painting: those of `planeIds`, or all. */
   carryOutlines(referenceId: string, paintingId: string, planeIds?: readonly string[]): void;
 }

@@ -90,6 +90,7 @@ function documentsOf(store: BoardStore, board: BoardView): Documents {
     painting: (pictureId) => store.doc(`painting/${pictureId}`),
     isReference: (pictureId) => references.has(pictureId),
     writer: writerOf(board, null),
+    together: (act) => store.history.together(act),
   };
 }
 

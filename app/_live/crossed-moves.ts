@@ -34,6 +34,11 @@ export function mendWhenCrossed(
   ownWritesIn(outlines, put).set(key, { entry: entry.lastId, before, mine: mine.data });
 }
 
+/** Forgets a write of ours: what is written next is an outline of its own, not a move. */
+export function forgetMove(outlines: Y.Map<unknown>, key: string): void {
+  watched.get(outlines)?.delete(key);
+}
+
 function ownWritesIn(outlines: Y.Map<unknown>, put: (outline: Outline) => void): Map<string, OwnWrite> {
   const known = watched.get(outlines);
   if (known) return known;

@@ -6,13 +6,17 @@
  */
 import * as Y from 'yjs';
 
+/** The rooms that one step was made in, in the order in which it went through them. */
+type Step = Y.UndoManager[];
+
 export class StepHistory {
   readonly #origin: unknown;
   readonly #changed: () => void;
   readonly #managers = new Map<Y.Doc, Y.UndoManager>();
-  #done: Y.UndoManager[] = [];
-  #undone: Y.UndoManager[] = [];
+  #done: Step[] = [];
+  #undone: Step[] = [];
   #replaying = false;
+  #gathered: Step | null = null;
 
   /** @param origin The transaction origin that marks a person's own edit. @param changed Called after every step. */
   constructor(origin: unknown, changed: () => void) {
@@ -33,20 +37,35 @@ export class StepHistory {
     const manager = new Y.UndoManager(types, { trackedOrigins: new Set([this.#origin]), captureTimeout: 0 });
     manager.on('stack-item-added', ({ type }) => {
       if (this.#replaying || type !== 'undo') return;
-      this.#done.push(manager);
-      for (const other of this.#undone) other.clear(false, true);
+      if (this.#gathered) this.#gathered.push(manager);
+      else this.#done.push([manager]);
+      for (const other of this.#undone.flat()) other.clear(false, true);
       this.#undone = [];
       this.#changed();
     });
     this.#managers.set(doc, manager);
   }
 
+  /** Whatever `act` writes, in however many rooms, is one step. */
+  together<T>(act: () => T): T {
+    if (this.#gathered) return act();
+    const gathered: Step = [];
+    this.#gathered = gathered;
+    try {
+      return act();
+    } finally {
+      this.#gathered = null;
+      if (gathered.length > 0) this.#done.push(gathered);
+      this.#changed();
+    }
+  }
+
   forget(doc: Y.Doc): void {
     const manager = this.#managers.get(doc);
     if (!manager) return;
     this.#managers.delete(doc);
-    this.#done = this.#done.filter((other) => other !== manager);
-    this.#undone = this.#undone.filter((other) => other !== manager);
+    this.#done = without(this.#done, manager);
+    this.#undone = without(this.#undone, manager);
     manager.destroy();
     this.#changed();
   }
@@ -60,12 +79,13 @@ export class StepHistory {
   }
 
   /** Replays the newest step that still changes something; steps that others have overtaken are passed over. */
-  #replay(from: Y.UndoManager[], to: Y.UndoManager[], step: (manager: Y.UndoManager) => unknown): void {
+  #replay(from: Step[], to: Step[], replay: (manager: Y.UndoManager) => unknown): void {
     this.#replaying = true;
     try {
-      for (let manager = from.pop(); manager; manager = from.pop()) {
-        if (step(manager) === null) continue;
-        to.push(manager);
+      for (let step = from.pop(); step; step = from.pop()) {
+        const changed = [...step].reverse().filter((manager) => replay(manager) !== null);
+        if (changed.length === 0) continue;
+        to.push(changed);
         break;
       }
     } finally {
@@ -73,4 +93,8 @@ export class StepHistory {
     }
     this.#changed();
   }
+}
+
+function without(steps: readonly Step[], manager: Y.UndoManager): Step[] {
+  return steps.map((step) => step.filter((other) => other !== manager)).filter((step) => step.length > 0);
 }

@@ -40,6 +40,7 @@ import type {
   SceneWriters,
 } from './board-live-types.ts';
 import { mendWhenCrossed } from './crossed-moves.ts';
+import { setWriters } from './set-writers.ts';
 
 /** Where the documents are. */
 export interface Documents {
@@ -48,11 +49,14 @@ export interface Documents {
   painting(pictureId: string): Y.Doc | null;
   isReference(pictureId: string): boolean;
   writer: Writer;
+  /** Makes one step of whatever is written meanwhile. */
+  together<T>(act: () => T): T;
 }
 
 export function writersFor(documents: Documents): BoardWriters {
   return {
     ...planeWriters(documents),
+    ...setWriters(documents),
     ...paintingWriters(documents),
     ...sceneWriters(documents),
     ...critiqueWriters(documents),
@@ -60,7 +64,11 @@ export function writersFor(documents: Documents): BoardWriters {
   };
 }
 
-function planeWriters({ setup, painting, isReference }: Documents): PlaneWriters {
+function planeWriters({
+  setup,
+  painting,
+  isReference,
+}: Documents): Omit<PlaneWriters, 'takePlanes' | 'layOutlines'> {
   const putOutline = (pictureId: string, planeId: string, outline: Outline | null) => {
     const doc = isReference(pictureId) ? setup() : painting(pictureId);
     if (!doc) return;

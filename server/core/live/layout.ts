@@ -38,12 +38,17 @@ export const LiveId = z.string().check(z.regex(/^[0-9A-Za-z-]{1,64}$/));
 /** A fractional index, compared character by character; see `order.ts`. */
 export const LiveOrder = z.string().check(z.regex(/^[0-9A-Za-z]{0,199}[1-9A-Za-z]$/));
 
+/** Which taking a plane came with: how many takings it had seen, and a token that no other taking has. */
+export const LivePlaneSet = z.string().check(z.regex(/^[0-9]{6}-[0-9A-Za-z-]{1,64}$/));
+
 /** `setup.planes`: Y.Map id → Y.Map of these keys. Far to near by `order`, then by id. */
 export const LivePlane = z.strictObject({
   name: z.string().check(z.minLength(1), z.maxLength(80)),
   kind: PlaneKind,
   tilt: z.nullable(PlaneTilt),
   order: LiveOrder,
+  /** Missing on planes that were added one by one to a bare board; see `plane-sets.ts`. */
+  set: z.optional(LivePlaneSet),
 });
 export type LivePlane = z.infer<typeof LivePlane>;
 

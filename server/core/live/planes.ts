@@ -10,6 +10,7 @@ import { Problem } from '../problem.ts';
 import { edit } from './document.ts';
 import { LiveId, LivePlane } from './layout.ts';
 import { LONGEST_ORDER, orderBetween, ordersFor } from './order.ts';
+import { newestSet, ofSet, setAfter } from './plane-sets.ts';
 
 export interface Plane extends LivePlane {
   id: string;
@@ -18,15 +19,23 @@ export interface Plane extends LivePlane {
 /** A measurement takes at most this many. */
 export const MOST_PLANES = 12;
 
-/** Every well-formed plane, far to near. */
+/** The planes of the board, far to near: every well-formed one of the set that stands. */
 export function readPlanes(doc: Y.Doc): Plane[] {
+  const planes = everyPlane(doc);
+  return ofSet(planes, newestSet(planes)).sort(
+    (one, two) => compare(one.order, two.order) || compare(one.id, two.id),
+  );
+}
+
+/** Those of sets that lost against another, too. */
+function everyPlane(doc: Y.Doc): Plane[] {
   const planes: Plane[] = [];
   for (const [id, entry] of doc.getMap('planes')) {
     if (!(entry instanceof Y.Map) || !LiveId.safeParse(id).success) continue;
     const parsed = LivePlane.safeParse(entry.toJSON());
     if (parsed.success) planes.push({ id, ...parsed.data });
   }
-  return planes.sort((one, two) => compare(one.order, two.order) || compare(one.id, two.id));
+  return planes;
 }
 
 function compare(one: string, two: string): number {
@@ -53,14 +62,46 @@ export function addPlane(
   }
   edit(doc, () => {
     const order = makeRoom(doc, planes, Math.min(index ?? planes.length, planes.length));
-    const entry = new Y.Map<unknown>([
-      ['name', checkedName(plane.name)],
-      ['kind', plane.kind],
-      ['tilt', plane.tilt],
-      ['order', order],
-    ]);
-    doc.getMap('planes').set(plane.id, entry);
+    putPlane(doc, { ...plane, order, set: newestSet(planes) ?? undefined });
   });
+}
+
+/**
+ * Puts a whole set of planes in the place of those that are there, which go with their outlines on references.
+ *
+ * Two people who do so at the same moment end with one of both sets, never with planes of both.
+ * @param planes Far to near, twelve at most, each with an id that no other plane has.
+ * @param token Of this taking alone, in letters, digits and hyphens.
+ * @throws Problem `setup-invalid` when a name is empty or too long.
+ */
+export function replacePlanes(
+  doc: Y.Doc,
+  planes: readonly { id: string; name: string; kind: PlaneKind }[],
+  token: string,
+): void {
+  const orders = ordersFor(planes.length);
+  edit(doc, () => {
+    const before = everyPlane(doc);
+    const set = setAfter(newestSet(before), token);
+    for (const { id } of before) dropPlane(doc, id);
+    planes.forEach((plane, at) => {
+      putPlane(doc, { ...plane, tilt: null, order: orders[at] as string, set }); // as many orders as planes
+    });
+  });
+}
+
+function putPlane(
+  doc: Y.Doc,
+  { id, name, kind, tilt, order, set }: Omit<Plane, 'set'> & { set: string | undefined },
+) {
+  const entry = new Y.Map<unknown>([
+    ['name', checkedName(name)],
+    ['kind', kind],
+    ['tilt', tilt],
+    ['order', order],
+  ]);
+  if (set !== undefined) entry.set('set', set);
+  doc.getMap('planes').set(id, entry);
 }
 
 /** @throws Problem `setup-invalid` when the name is empty or longer than 80 characters. */
@@ -94,11 +135,18 @@ export function movePlane(doc: Y.Doc, id: string, index: number): void {
 /** Removes a plane with its outlines on the references and what was said of its reliability. */
 export function removePlane(doc: Y.Doc, id: string): void {
   edit(doc, () => {
-    doc.getMap('planes').delete(id);
-    doc.getMap('unreliable').delete(id);
-    const outlines = doc.getMap('outlines');
-    for (const key of [...outlines.keys()]) if (key.endsWith(`/${id}`)) outlines.delete(key);
+    const standing = new Set(readPlanes(doc).map((plane) => plane.id));
+    dropPlane(doc, id);
+    // What lost against these planes must not come up once the last of them is gone.
+    for (const other of everyPlane(doc)) if (!standing.has(other.id)) dropPlane(doc, other.id);
   });
+}
+
+function dropPlane(doc: Y.Doc, id: string): void {
+  doc.getMap('planes').delete(id);
+  doc.getMap('unreliable').delete(id);
+  const outlines = doc.getMap('outlines');
+  for (const key of [...outlines.keys()]) if (key.endsWith(`/${id}`)) outlines.delete(key);
 }
 
 /** A key for `index`. Numbers the list afresh when two people left equal keys there, or keys grew long. */

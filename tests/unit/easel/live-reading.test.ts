@@ -124,6 +124,7 @@ describe('writing', () => {
     painting: (id) => (id === 'p' ? rooms.painting : null),
     isReference: (id) => id === 'r',
     writer: { personId: 'ada', role: 'owner', paints: true },
+    together: (act) => act(),
   });
   const readers = new BoardReaders();
 

@@ -21,6 +21,7 @@ function aPerson(clientId: number) {
     painting: () => null,
     isReference: () => true,
     writer: { personId: `person-${clientId}`, role: 'teacher', paints: false },
+    together: (act) => act(),
   });
   const outline = () => doc.getMap('outlines').get('picture/plane') as Outline;
   return { doc, write, outline };
