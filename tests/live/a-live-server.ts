@@ -9,7 +9,7 @@ import * as sync from 'y-protocols/sync';
 import { WebsocketProvider } from 'y-websocket';
 import * as Y from 'yjs';
 import { startSession } from '#server/access/session.ts';
-import type { InviteRole } from '#server/core/contract/roles.ts';
+import type { MemberRole } from '#server/core/contract/roles.ts';
 import { declareRoots } from '#server/core/live/document.ts';
 import type { RoomName } from '#server/core/live/layout.ts';
 import {
@@ -78,7 +78,7 @@ export async function aBoardWithPeople() {
   const owner = await somebody('Odile');
   const host = await somebody('Hedda', true);
   const boardId = await addBoard(owner.id, 'Reeds at the weir');
-  const invited = async (name: string, role: InviteRole) => {
+  const invited = async (name: string, role: MemberRole) => {
     const person = await somebody(name);
     await putMember(boardId, person.id, role, null);
     return person;

@@ -1,33 +1,11 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type * as Y from 'yjs';
 import { changeCard, readAnswers, readCards, setAnswer } from '#server/core/live/card-answers.ts';
 import { readMeant, setFocus, setMeant } from '#server/core/live/painting.ts';
 import { CLOSE } from '#server/core/live/wire.ts';
 import { readRoom } from '#server/store/live-updates.ts';
-import { type AStore, openAStore } from '#tests/helpers/a-store.ts';
-import {
-  aBoardWithPeople,
-  type Cast,
-  eventually,
-  join,
-  type LiveServer,
-  type Somebody,
-  startLive,
-} from './a-live-server.ts';
-
-let store: AStore;
-let server: LiveServer;
-let cast: Cast;
-
-beforeAll(async () => {
-  store = await openAStore();
-  cast = await aBoardWithPeople();
-  server = await startLive();
-});
-afterAll(async () => {
-  await server.stop();
-  await store.close();
-});
+import { cast, server } from './a-live-board.ts';
+import { eventually, join, type Somebody } from './a-live-server.ts';
 
 const room = () => `painting/${cast.pictureId}` as const;
 

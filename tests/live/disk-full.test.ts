@@ -1,31 +1,10 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { type Mark, putMark, readMarks } from '#server/core/live/marks.ts';
 import { CLOSE } from '#server/core/live/wire.ts';
 import { database, offerDatabase } from '#server/store/database.ts';
 import { readRoom } from '#server/store/live-updates.ts';
-import { type AStore, openAStore } from '#tests/helpers/a-store.ts';
-import {
-  aBoardWithPeople,
-  type Cast,
-  eventually,
-  join,
-  type LiveServer,
-  startLive,
-} from './a-live-server.ts';
-
-let store: AStore;
-let server: LiveServer;
-let cast: Cast;
-
-beforeAll(async () => {
-  store = await openAStore();
-  cast = await aBoardWithPeople();
-  server = await startLive();
-});
-afterAll(async () => {
-  await server.stop();
-  await store.close();
-});
+import { cast, server } from './a-live-board.ts';
+import { eventually, join } from './a-live-server.ts';
 
 function pin(id: string, author: string): Mark {
   const place = { pictureId: 'p', planeId: null, parent: null, at: 1 };

@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
 import type { WebSocket } from 'ws';
 import * as sync from 'y-protocols/sync';
 import * as Y from 'yjs';
@@ -7,36 +7,11 @@ import { type Mark, putMark, readMarks } from '#server/core/live/marks.ts';
 import { addPlane } from '#server/core/live/planes.ts';
 import { CLOSE } from '#server/core/live/wire.ts';
 import { askFrame } from '#server/live/frames.ts';
-import { type AStore, openAStore } from '#tests/helpers/a-store.ts';
-import {
-  aBoardWithPeople,
-  awarenessFrame,
-  type Cast,
-  type Client,
-  eventually,
-  join,
-  type LiveServer,
-  rawSocket,
-  startLive,
-  syncFrame,
-} from './a-live-server.ts';
+import { cast, server } from './a-live-board.ts';
+import { awarenessFrame, type Client, eventually, join, rawSocket, syncFrame } from './a-live-server.ts';
 
 const MALFORMED_FRAMES = 2000;
 const FORBIDDEN_UPDATES = 200;
-
-let store: AStore;
-let server: LiveServer;
-let cast: Cast;
-
-beforeAll(async () => {
-  store = await openAStore();
-  cast = await aBoardWithPeople();
-  server = await startLive();
-});
-afterAll(async () => {
-  await server.stop();
-  await store.close();
-});
 
 /** Mulberry32: the same frames in every run. */
 function seeded(seed: number): () => number {

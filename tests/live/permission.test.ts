@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import * as Y from 'yjs';
 import type { RoomName } from '#server/core/live/layout.ts';
 import { editMarkText, type Mark, moveMark, putMark, readMarks } from '#server/core/live/marks.ts';
@@ -7,35 +7,15 @@ import { addPlane, readPlanes } from '#server/core/live/planes.ts';
 import { CLOSE } from '#server/core/live/wire.ts';
 import { addBoard } from '#server/store/boards.ts';
 import { readRoom } from '#server/store/live-updates.ts';
-import { type AStore, openAStore } from '#tests/helpers/a-store.ts';
-import {
-  aBoardWithPeople,
-  type Cast,
-  eventually,
-  join,
-  type LiveServer,
-  type Somebody,
-  startLive,
-} from './a-live-server.ts';
-
-let store: AStore;
-let server: LiveServer;
-let cast: Cast;
+import { cast, server } from './a-live-board.ts';
+import { eventually, join, type Somebody } from './a-live-server.ts';
 
 beforeAll(async () => {
-  store = await openAStore();
-  cast = await aBoardWithPeople();
-  server = await startLive();
   await server.live.writeAsServer(cast.boardId, 'marks', (doc) => {
     putMark(doc, mark('of-peer', cast.peer.id));
     putMark(doc, mark('of-painter', cast.painter.id));
   });
 });
-afterAll(async () => {
-  await server.stop();
-  await store.close();
-});
-
 function mark(id: string, author: string): Mark {
   const place = { pictureId: 'p', kind: 'pin' as const, points: [[0.5, 0.5] as [number, number]] };
   return { id, author, at: 1, text: 'Softer edge', planeId: null, parent: null, ...place };

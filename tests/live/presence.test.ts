@@ -1,29 +1,7 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { peoplePresent, readPresence } from '#server/core/live/presence.ts';
-import { type AStore, openAStore } from '#tests/helpers/a-store.ts';
-import {
-  aBoardWithPeople,
-  awarenessFrame,
-  type Cast,
-  eventually,
-  join,
-  type LiveServer,
-  startLive,
-} from './a-live-server.ts';
-
-let store: AStore;
-let server: LiveServer;
-let cast: Cast;
-
-beforeAll(async () => {
-  store = await openAStore();
-  cast = await aBoardWithPeople();
-  server = await startLive();
-});
-afterAll(async () => {
-  await server.stop();
-  await store.close();
-});
+import { cast, server } from './a-live-board.ts';
+import { awarenessFrame, eventually, join } from './a-live-server.ts';
 
 describe('presence', () => {
   test('a person is who the session says, whatever their browser claims', async () => {

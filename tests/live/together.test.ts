@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import * as Y from 'yjs';
 import { LOCAL_EDIT } from '#server/core/live/document.ts';
 import { type Mark, putMark, readMarks } from '#server/core/live/marks.ts';
@@ -11,29 +11,8 @@ import { readPhoto, readResult, setCorners, setSize } from '#server/core/live/pa
 import { addPlane, movePlane, readPlanes, renamePlane } from '#server/core/live/planes.ts';
 import { CLOSE } from '#server/core/live/wire.ts';
 import { readRoom } from '#server/store/live-updates.ts';
-import { type AStore, openAStore } from '#tests/helpers/a-store.ts';
-import {
-  aBoardWithPeople,
-  type Cast,
-  eventually,
-  join,
-  type LiveServer,
-  startLive,
-} from './a-live-server.ts';
-
-let store: AStore;
-let server: LiveServer;
-let cast: Cast;
-
-beforeAll(async () => {
-  store = await openAStore();
-  cast = await aBoardWithPeople();
-  server = await startLive();
-});
-afterAll(async () => {
-  await server.stop();
-  await store.close();
-});
+import { cast, server } from './a-live-board.ts';
+import { eventually, join } from './a-live-server.ts';
 
 function pin(id: string, author: string, at = 1): Mark {
   return {
