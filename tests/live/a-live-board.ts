@@ -20,3 +20,8 @@ afterAll(async () => {
   await server.stop();
   await store.close();
 });
+
+/** A new server on the same store, after the old one was stopped. */
+export async function startAgain(): Promise<void> {
+  server = await startLive();
+}

@@ -11,7 +11,7 @@ import { readPhoto, readResult, setCorners, setSize } from '#server/core/live/pa
 import { addPlane, movePlane, readPlanes, renamePlane } from '#server/core/live/planes.ts';
 import { CLOSE } from '#server/core/live/wire.ts';
 import { readRoom } from '#server/store/live-updates.ts';
-import { cast, server } from './a-live-board.ts';
+import { cast, server, startAgain } from './a-live-board.ts';
 import { eventually, join } from './a-live-server.ts';
 
 function pin(id: string, author: string, at = 1): Mark {
@@ -59,7 +59,7 @@ describe('people on one board', () => {
     await server.stop();
     // Forty updates were enough for the stop to compact the log into one snapshot.
     expect((await readRoom(cast.boardId, 'marks')).loose).toBe(0);
-    server = await startLive();
+    await startAgain();
     const after = join(server.port, cast.peer, cast.boardId, 'marks');
     await after.synced;
     await eventually('all are back', () => readMarks(after.doc).length === before.length);
