@@ -10,9 +10,6 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { WebSocket } from 'ws';
-import { WebsocketProvider } from 'y-websocket';
-import * as Y from 'yjs';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
 import { putReferenceOutline } from '#server/core/live/outlines.ts';
 import { readPhoto } from '#server/core/live/painting.ts';
@@ -20,6 +17,7 @@ import { addPlane } from '#server/core/live/planes.ts';
 import { type CameraShot, takePhoto } from '#tests/fixtures/camera/rendered-camera.ts';
 import { linearOfLab, type Scene } from '#tests/fixtures/scenes/render-scene.ts';
 import type { AServer, Entered } from '#tests/helpers/a-server.ts';
+import { joinRoom } from '#tests/helpers/joined-room.ts';
 import { PAINTING_BANDS, REFERENCE_BANDS, RIDGES, sceneFile } from './scenes.ts';
 import { expect, makeBoard, measuresWhenReady, placeOn, postPicture, stageOf, test } from './story.ts';
 
@@ -52,22 +50,6 @@ async function crookedYellowPhoto(): Promise<{ shot: CameraShot; path: string }>
   return { shot, path };
 }
 
-/** A room without a browser. */
-async function roomOf(server: AServer, who: Entered, boardId: string, room: string): Promise<Y.Doc> {
-  const doc = new Y.Doc();
-  class WithCookie extends WebSocket {
-    constructor(address: string, protocols?: string | string[]) {
-      super(address, protocols, { headers: { cookie: who.cookie } });
-    }
-  }
-  const provider = new WebsocketProvider(`${server.url.replace('http', 'ws')}/live/${boardId}`, room, doc, {
-    WebSocketPolyfill: WithCookie as unknown as typeof globalThis.WebSocket, // ws has what the provider calls.
-    disableBc: true,
-  });
-  await new Promise<void>((synced) => provider.once('sync', () => synced()));
-  return doc;
-}
-
 /** A board with the reference and its four planes, and the photo of the painting. */
 async function aBoardToPutRight(server: AServer, who: Entered, path: string) {
   const board = await makeBoard(server, who, 'A yellow evening');
@@ -79,7 +61,7 @@ async function aBoardToPutRight(server: AServer, who: Entered, path: string) {
     { kind: 'reference', rights: 'mine' },
   );
   const painting = await postPicture(server, who, board.id, path, { kind: 'painting' });
-  const setup = await roomOf(server, who, board.id, 'setup');
+  const { doc: setup } = await joinRoom(server.url, who, board.id, 'setup');
   NAMES.forEach((name, at) => {
     const top = [0, ...RIDGES][at] ?? 0;
     addPlane(setup, { id: `plane-${at}`, name, kind: at === 0 ? 'sky' : 'land', tilt: null });
@@ -90,7 +72,8 @@ async function aBoardToPutRight(server: AServer, who: Entered, path: string) {
       [0, 1],
     ]);
   });
-  return { board, painting, photo: await roomOf(server, who, board.id, `painting/${painting.id}`) };
+  const { doc: photo } = await joinRoom(server.url, who, board.id, `painting/${painting.id}`);
+  return { board, painting, photo };
 }
 
 const idsOf = (document: MeasureDocument) =>

@@ -2,34 +2,15 @@
  * Two people at the same moment: both reorder planes, both nudge one outline, both correct one photo. Nothing
  * that either did is lost, and both screens and a third witness end with the same board.
  */
-import { WebSocket } from 'ws';
-import { WebsocketProvider } from 'y-websocket';
-import * as Y from 'yjs';
 import type { Outline } from '#server/core/contract/setup.ts';
 import { putPaintingOutline, putReferenceOutline } from '#server/core/live/outlines.ts';
 import { readPhoto } from '#server/core/live/painting.ts';
 import { addPlane, readPlanes } from '#server/core/live/planes.ts';
-import type { AServer, Entered } from '#tests/helpers/a-server.ts';
+import { joinRoom } from '#tests/helpers/joined-room.ts';
 import { PAINTING_BANDS, REFERENCE_BANDS, RIDGES, sceneFile } from './scenes.ts';
 import { expect, makeBoard, postPicture, stageOf, test } from './story.ts';
 
 const NAMES = ['Sky', 'Far hills', 'Middle ground', 'Foreground'];
-
-/** A witness without a browser, on one room. */
-async function witness(server: AServer, who: Entered, boardId: string, room: string) {
-  const doc = new Y.Doc();
-  class WithCookie extends WebSocket {
-    constructor(address: string, protocols?: string | string[]) {
-      super(address, protocols, { headers: { cookie: who.cookie } });
-    }
-  }
-  const provider = new WebsocketProvider(`${server.url.replace('http', 'ws')}/live/${boardId}`, room, doc, {
-    WebSocketPolyfill: WithCookie as unknown as typeof globalThis.WebSocket, // ws has what the provider calls.
-    disableBc: true,
-  });
-  await new Promise<void>((synced) => provider.once('sync', () => synced()));
-  return { doc, provider };
-}
 
 test('what two people do to one board in the same moment is all kept', async ({ guest, server }) => {
   const owner = await server.enter('Hedda');
@@ -48,8 +29,8 @@ test('what two people do to one board in the same moment is all kept', async ({ 
     await sceneFile({ name: 'painting', bands: PAINTING_BANDS }),
     { kind: 'painting' },
   );
-  const setup = await witness(server, owner, board.id, 'setup');
-  const paintingRoom = await witness(server, owner, board.id, `painting/${painting.id}`);
+  const setup = await joinRoom(server.url, owner, board.id, 'setup');
+  const paintingRoom = await joinRoom(server.url, owner, board.id, `painting/${painting.id}`);
   const tops = [0, ...RIDGES];
   NAMES.forEach((name, at) => {
     const top = tops[at] ?? 0;
@@ -143,5 +124,5 @@ test('what two people do to one board in the same moment is all kept', async ({ 
     }
     expect(troubles).toEqual([]);
   }
-  for (const { provider } of [setup, paintingRoom]) provider.destroy();
+  for (const { leave } of [setup, paintingRoom]) leave();
 });

@@ -5,19 +5,20 @@ import { WebsocketProvider } from 'y-websocket';
 import * as Y from 'yjs';
 import { declareRoots } from '#server/core/live/document.ts';
 import type { RoomName } from '#server/core/live/layout.ts';
-import { MESSAGE_ANNOUNCE, MESSAGE_EPOCH } from '#server/core/live/wire.ts';
+import { MESSAGE_ANNOUNCE, MESSAGE_EPOCH, MESSAGE_REFUSED } from '#server/core/live/wire.ts';
 
 const PATIENCE_MS = 20_000;
 
-interface Room {
-  url: string;
-  cookie: string;
-  boardId: string;
-  name: RoomName;
-}
-
-/** Joins with a fresh document and resolves once the server's state is in it. */
-async function joined({ url, cookie, boardId, name }: Room): Promise<{ doc: Y.Doc; leave(): void }> {
+/**
+ * Joins with a fresh document and resolves once the server's state is in it.
+ * @param url Of the server, http.
+ */
+export async function joinRoom(
+  url: string,
+  { cookie }: { cookie: string },
+  boardId: string,
+  name: RoomName,
+): Promise<{ doc: Y.Doc; leave(): void }> {
   const doc = declareRoots(new Y.Doc(), name);
   const withCookie = class extends WebSocket {
     constructor(address: string) {
@@ -31,6 +32,7 @@ async function joined({ url, cookie, boardId, name }: Room): Promise<{ doc: Y.Do
   });
   provider.messageHandlers[MESSAGE_EPOCH] = (_encoder, decoder) => decoding.readVarUint(decoder);
   provider.messageHandlers[MESSAGE_ANNOUNCE] = () => undefined;
+  provider.messageHandlers[MESSAGE_REFUSED] = (_encoder, decoder) => decoding.readVarString(decoder);
   await new Promise<void>((synced) => provider.on('sync', (isSynced: boolean) => isSynced && synced()));
   return { doc, leave: () => provider.destroy() };
 }
@@ -46,13 +48,12 @@ export async function writeInto(
   name: RoomName,
   write: (doc: Y.Doc) => void,
 ): Promise<void> {
-  const room = { url, cookie: who.cookie, boardId, name };
-  const writer = await joined(room);
+  const writer = await joinRoom(url, who, boardId, name);
   write(writer.doc);
   const written = Y.getState(writer.doc.store, writer.doc.clientID);
   const until = Date.now() + PATIENCE_MS;
   for (;;) {
-    const reader = await joined(room);
+    const reader = await joinRoom(url, who, boardId, name);
     const given = Y.getState(reader.doc.store, writer.doc.clientID);
     reader.leave();
     if (given >= written) break;
