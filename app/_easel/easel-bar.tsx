@@ -9,6 +9,7 @@ import { AirControls } from '#app/_air/air-controls.tsx';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { PhotoControls } from '#app/_photo/photo-controls.tsx';
 import { isCorrected } from '#app/_photo/photo-desk.tsx';
+import { FindOffer } from '#app/_propose/find-offer.tsx';
 import { words } from '#app/_words/en-easel.ts';
 import { words as photoWords } from '#app/_words/en-photo.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
@@ -25,7 +26,7 @@ export function EaselBar({ reference, painting }: Shown) {
   const { photoOf } = useBoardLive();
   const { sentence } = useEasel();
   const controls: Record<typeof tool, ReactNode> = {
-    look: null,
+    look: <FindOffer />,
     outline: <OutlineControls reference={reference} painting={painting} />,
     mark: <MarkControls />,
     draw: <MarkSentence how={words.mark.drawHow} />,

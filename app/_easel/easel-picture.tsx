@@ -15,6 +15,7 @@ import { usePatchHand } from '#app/_look/use-patch-hand.ts';
 import { CaptureOverlay } from '#app/_photo/capture-overlay.tsx';
 import { PhotoLayer } from '#app/_photo/photo-layer.tsx';
 import { type PhotoHand, usePhotoHand } from '#app/_photo/use-photo-hand.ts';
+import { ProposedLayer, useProposedOn } from '#app/_propose/proposed-layer.tsx';
 import { words } from '#app/_words/en-easel.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
@@ -90,6 +91,7 @@ export function EaselPicture({ picture, label, squared, righted, clip, swipe }: 
     [setPin, setMarkId],
   );
   const inHand = useOutlineInHand(picture, outlining);
+  const proposed = useProposedOn(picture.id);
   return (
     <Stage
       picture={picture}
@@ -101,7 +103,9 @@ export function EaselPicture({ picture, label, squared, righted, clip, swipe }: 
       {...(clip ? { clip } : {})}
     >
       <OfPhoto picture={picture} righted={righted} photo={photo} />
-      {(linesShown && tool !== 'photo') || tool === 'outline' ? (
+      {proposed && tool !== 'photo' ? (
+        <ProposedLayer grouping={proposed} frame={frame} aspect={aspect} />
+      ) : (linesShown && tool !== 'photo') || tool === 'outline' ? (
         <OutlineLayer
           drawn={drawn}
           badges={places.badges}

@@ -172,9 +172,7 @@ function Empty({ doing }: { doing: string | null }) {
   return (
     <div className={styles.empty}>
       <p>{empty.noPlanes}</p>
-      <Button weight="main" onClick={() => setTool('outline')}>
-        {empty.noPlanesDo}
-      </Button>
+      <Button onClick={() => setTool('outline')}>{empty.noPlanesDo}</Button>
     </div>
   );
 }

@@ -216,6 +216,8 @@ export interface BoardLive {
   heldBy(what: string): string | null;
   /** Says to the others that this person drags `what`; null lets go. */
   hold(what: string | null): void;
+  /** Lets go of `what`, if that is what this person holds. */
+  letGo(what: string): void;
   /** Runs `act` now, or, when somebody else took `what` first, once they have let go and their change is here. */
   whenFree(what: string, act: () => void): void;
   /** Where this person's hand is; null when it leaves. Sent about 20 times a second at most. */

@@ -154,6 +154,7 @@ export function BoardLiveProvider({ board, children }: { board: BoardView; child
       dismissRefusal: (id) => store.dismissRefusal(id),
       heldBy: (what) => heldByOther(store.present, what, store.ownClientId()),
       hold: (what) => store.hold(what),
+      letGo: (what) => store.letGo(what),
       whenFree: (what, act) => whenFree(store, what, act),
       point: (at) => store.point(at),
       undo: () => store.history.undo(),

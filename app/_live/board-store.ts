@@ -104,6 +104,10 @@ export class BoardStore {
     this.#say({ hold: what === null ? null : { what, since: Date.now() } });
   }
 
+  letGo(what: string): void {
+    if (this.#own.hold?.what === what) this.hold(null);
+  }
+
   point(pointer: LocalPresence['pointer']): void {
     this.#own = { ...this.#own, pointer };
     this.#pointerTimer ??= setTimeout(() => {

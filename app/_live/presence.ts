@@ -71,3 +71,5 @@ export function whenFree(source: PresenceSource, what: string, act: () => void):
 
 export const outlineHold = (pictureId: string, planeId: string) => `outline/${pictureId}/${planeId}`;
 export const photoHold = (pictureId: string) => `photo/${pictureId}`;
+/** Choosing planes for a picture. */
+export const planesHold = (pictureId: string) => `planes/${pictureId}`;

@@ -4,8 +4,10 @@
  *
  * In the flow: live planes -> [plane-list] -> writers; the chosen plane is shared with easel and ladder.
  */
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
+import { FindAgain, FindPart } from '#app/_propose/find-part.tsx';
+import { useProposeDesk } from '#app/_propose/propose-desk.tsx';
 import { SceneConditions } from '#app/_scene/scene-conditions.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { words } from '#app/_words/en-easel.ts';
@@ -15,14 +17,23 @@ import { PlaneRow } from './plane-row.tsx';
 import styles from './planes.module.css';
 import { useDragOrder } from './use-drag-order.ts';
 
-export function PlaneList() {
-  const { planes, may, write, undo, ready } = useBoardLive();
+/** @param shown Whether its leaf is the one that is seen. */
+export function PlaneList({ shown }: { shown: boolean }) {
+  const { planes, may, write, undo } = useBoardLive();
+  const { open } = useProposeDesk();
   const { planeId, setPlaneId } = useTools();
   const [deleted, setDeleted] = useState<string | null>(null);
   const order = useDragOrder(planes.length, (from, to) => {
     const plane = planes[from];
     if (plane) write.movePlane(plane.id, to);
   });
+  const carryPlace = useRef<HTMLDivElement>(null);
+  /** The keys go to what comes next: carrying to the painting, or the first plane. */
+  const goOn = () => {
+    setDeleted(null);
+    const next = carryPlace.current?.querySelector('button') ?? order.list.current?.querySelector('button');
+    next?.focus();
+  };
   const remove = (id: string, name: string) => {
     write.deletePlane(id);
     setDeleted(name);
@@ -34,9 +45,7 @@ export function PlaneList() {
         <h2 id="planes-title" className={styles.title}>
           {words.planes.title}
         </h2>
-        {ready && planes.length === 0 ? (
-          <p className={styles.empty}>{may.setup ? words.planes.empty : words.planes.emptyLook}</p>
-        ) : null}
+        <FindPart shown={shown} onTaken={goOn} />
         <ol ref={order.list} className={styles.list} data-dragging={order.from !== null || undefined}>
           {planes.map((plane, at) => (
             <PlaneRow
@@ -65,8 +74,11 @@ export function PlaneList() {
             </Button>
           </p>
         ) : null}
-        {may.setup ? <AddPlane onAdded={() => setDeleted(null)} /> : null}
-        <Carry />
+        <div ref={carryPlace}>
+          <Carry />
+        </div>
+        {may.setup && !open ? <AddPlane onAdded={() => setDeleted(null)} /> : null}
+        <FindAgain />
       </section>
       <SceneConditions />
     </>

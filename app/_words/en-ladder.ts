@@ -27,7 +27,7 @@ export const ladderWords = {
     noPainting: 'Post a painting, and its planes are measured here.',
     noPlanes:
       'Outline the planes, from the farthest to the nearest. Then each is measured, and shown here on the value scale.',
-    noPlanesDo: 'Outline the first plane',
+    noPlanesDo: 'Outline the first plane by hand',
     noPlanesLook: 'The painter or a teacher outlines the planes; then each is shown here on the value scale.',
     measuring: 'Measuring the planes …',
     connecting: 'Fetching the planes …',

@@ -5,11 +5,13 @@
  */
 import { words } from '#app/_words/en.ts';
 import { lookWords } from '#app/_words/en-look.ts';
+import { proposeWords } from '#app/_words/en-propose.ts';
 
 /** Shown as written here; matched without regard to case. */
 export const LETTER_KEYS = {
   look: 'L',
   outline: 'O',
+  find: 'F',
   mark: 'M',
   draw: 'D',
   photo: 'Q',
@@ -38,7 +40,11 @@ export const LETTER_KEYS = {
 export type LetterAction = keyof typeof LETTER_KEYS;
 
 /** What each key does, for the list of keys. */
-export const KEY_WORDS: Record<LetterAction, string> = { ...words.keys, ...lookWords.keys };
+export const KEY_WORDS: Record<LetterAction, string> = {
+  ...words.keys,
+  ...lookWords.keys,
+  find: proposeWords.keyFind,
+};
 
 /** The action of a key press, or null. @param key As in `KeyboardEvent.key`. */
 export function letterAction(key: string): LetterAction | null {

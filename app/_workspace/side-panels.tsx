@@ -3,6 +3,7 @@
 import { type KeyboardEvent, useEffect, useState } from 'react';
 import { usePhotoDesk } from '#app/_photo/photo-desk.tsx';
 import { PlaneList } from '#app/_planes/plane-list.tsx';
+import { useProposeDesk } from '#app/_propose/propose-desk.tsx';
 import { Talk } from '#app/_talk/talk.tsx';
 import { late, useEver } from '#app/_ui/late.tsx';
 import { words } from '#app/_words/en.ts';
@@ -28,6 +29,7 @@ export function SidePanels({ board, lower, onLower }: SidePanelsProps) {
   const wide = useWide();
   const { tool, markId } = useTools();
   const { asked } = usePhotoDesk();
+  const { asked: askedForPlanes } = useProposeDesk();
   const photoShown = useEver(side === 'photo');
   const leaf: Leaf = !wide && lower === 'ladder' ? 'ladder' : side;
   const turnTo = (next: Leaf) => {
@@ -49,6 +51,10 @@ export function SidePanels({ board, lower, onLower }: SidePanelsProps) {
   useEffect(() => {
     if (asked > 0) turnTo('photo');
   }, [asked]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: as above.
+  useEffect(() => {
+    if (askedForPlanes > 0) turnTo('planes');
+  }, [askedForPlanes]);
 
   const leaves = wide ? LEAVES.filter((name) => name !== 'ladder') : LEAVES;
   return (
@@ -92,7 +98,7 @@ export function SidePanels({ board, lower, onLower }: SidePanelsProps) {
         className={styles.panel}
         hidden={side !== 'planes'}
       >
-        <PlaneList />
+        <PlaneList shown={leaf === 'planes'} />
       </div>
       <div
         id="panel-photo"

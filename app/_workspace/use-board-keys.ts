@@ -3,6 +3,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { type Looking, useLooking } from '#app/_look/look-state.tsx';
 import { useValuesSwitch, useWaysSwitch } from '#app/_look/use-panel-switches.ts';
+import { useProposeDesk } from '#app/_propose/propose-desk.tsx';
 import type { ValueNumber } from '#server/core/look/starting-cuts.ts';
 import { type LetterAction, letterAction } from './key-map.ts';
 import { nextSurround, withBlur, withGrey } from './looking.ts';
@@ -35,14 +36,16 @@ interface Held {
   looking: Looking;
   showValues(shown: boolean): void;
   turnWays(): void;
+  findPlanes(): void;
 }
 
 /** Tools of the hand. */
-function handActions({ tools }: Held) {
+function handActions({ tools, findPlanes }: Held) {
   const hold = (tool: Tool) => () => tools.setTool(tool);
   return {
     look: hold('look'),
     outline: hold('outline'),
+    find: findPlanes,
     mark: hold('mark'),
     draw: hold('draw'),
     photo: hold('photo'),
@@ -88,6 +91,7 @@ export function useBoardKeys(): BoardKeys {
   const looking = useLooking();
   const showValues = useValuesSwitch();
   const turnWays = useWaysSwitch();
+  const { ask: findPlanes } = useProposeDesk();
   const [listOpen, setListOpen] = useState(false);
   const [lettersOn, keepLettersOn] = useState(true);
   useEffect(() => {
@@ -106,9 +110,9 @@ export function useBoardKeys(): BoardKeys {
     }
   }, []);
 
-  const now = useRef({ tools, looking, showValues, turnWays, lettersOn });
+  const now = useRef({ tools, looking, showValues, turnWays, findPlanes, lettersOn });
   useEffect(() => {
-    now.current = { tools, looking, showValues, turnWays, lettersOn };
+    now.current = { tools, looking, showValues, turnWays, findPlanes, lettersOn };
   });
   useEffect(() => {
     const press = (event: KeyboardEvent) => {

@@ -18,6 +18,7 @@ import { PhotoDeskProvider } from '#app/_photo/photo-desk.tsx';
 import { FileChooser } from '#app/_post/file-chooser.tsx';
 import { PostingProvider, usePost } from '#app/_post/posting.tsx';
 import { PostingProgress } from '#app/_post/posting-progress.tsx';
+import { ProposeDeskProvider } from '#app/_propose/propose-desk.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
 import { words } from '#app/_words/en.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
@@ -47,7 +48,9 @@ export function Workspace({ board: first }: { board: BoardView }) {
       <BoardLiveProvider board={board}>
         <BoardMeasuresProvider boardId={board.id}>
           <PhotoDeskProvider>
-            <PostingOnBoard board={board} refresh={refresh} gone={gone} />
+            <ProposeDeskProvider>
+              <PostingOnBoard board={board} refresh={refresh} gone={gone} />
+            </ProposeDeskProvider>
           </PhotoDeskProvider>
         </BoardMeasuresProvider>
       </BoardLiveProvider>
