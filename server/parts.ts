@@ -72,7 +72,13 @@ function join(settings: Environment, live: Live, runner: Runner): Services {
       await live.closeBoard(boardId);
       await runner.boardRemoved(boardId);
     },
-    accessEnded: (boardId, personIds) => live.closePeople(boardId, personIds),
+    async accessChanged(boardIds) {
+      for (const boardId of boardIds) {
+        await live.recheck(boardId);
+        announce(boardId);
+      }
+    },
+    sessionsEnded: (sessionIds) => live.closeSessions(sessionIds),
     boardChanged: announce,
     async healthy() {
       const answers = {

@@ -12,11 +12,11 @@ import type {
   BoardView,
   ErrorBody,
   InviteView,
+  OpenInvite,
   Pending,
   PersonView,
   PictureView,
 } from '#server/core/contract/responses.ts';
-import type { InviteRole } from '#server/core/contract/roles.ts';
 
 /** What the server refused, or that it did not answer; `message` is a sentence for the person. */
 export class Refused extends Error {
@@ -107,14 +107,6 @@ export function fetchMeasures(
 
 export function createInvite(boardId: string, request: InviteRequest): Promise<InviteView> {
   return call(`${board(boardId)}/invites`, withBody('POST', request));
-}
-
-/** An invitation in force; its link was shown once, when it was made. */
-export interface OpenInvite {
-  id: string;
-  role: InviteRole;
-  createdAt: string;
-  expiresAt: string;
 }
 
 export function fetchInvites(boardId: string, signal: AbortSignal): Promise<OpenInvite[]> {

@@ -7,24 +7,40 @@ import { copyText } from '#app/_ui/copy-text.ts';
 import { ChoiceField } from '#app/_ui/field.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
 import { words } from '#app/_words/en.ts';
-import type { InviteView } from '#server/core/contract/responses.ts';
+import type { InviteView, PersonView } from '#server/core/contract/responses.ts';
 import { INVITE_ROLES, type InviteRole } from '#server/core/contract/roles.ts';
 import styles from './people.module.css';
 
 const HOURS = Object.keys(words.people.hours).map(Number);
 const A_WEEK = 168;
 
-export function InvitePart({ boardId, onMade }: { boardId: string; onMade(): void }) {
+const USES = Object.keys(words.people.uses).map(Number);
+
+interface InvitePartProps {
+  boardId: string;
+  /** Whom a guardian may be invited for: those who paint or mark here. */
+  wards: readonly PersonView[];
+  onMade(): void;
+}
+
+export function InvitePart({ boardId, wards, onMade }: InvitePartProps) {
   const [role, setRole] = useState<InviteRole>('painter');
   const [hours, setHours] = useState(A_WEEK);
+  const [uses, setUses] = useState(0);
+  const [wardId, setWardId] = useState('');
   const [made, setMade] = useState<InviteView | null>(null);
   const [busy, setBusy] = useState(false);
   const [trouble, setTrouble] = useState<string | null>(null);
+  const guards = role === 'guardian';
+  const limits = () => ({
+    ...(uses > 0 ? { uses } : {}),
+    ...(guards ? { ward: wardId || (wards[0]?.id ?? '') } : {}),
+  });
   const make = async () => {
     setBusy(true);
     setTrouble(null);
     try {
-      setMade(await createInvite(boardId, { role, hours }));
+      setMade(await createInvite(boardId, { role, hours, ...limits() }));
       onMade();
     } catch (thrown) {
       setTrouble(sentenceOf(thrown));
@@ -37,7 +53,7 @@ export function InvitePart({ boardId, onMade }: { boardId: string; onMade(): voi
       <h3>{words.people.inviteTitle}</h3>
       <fieldset className={styles.roles}>
         <legend>{words.people.roleLabel}</legend>
-        {INVITE_ROLES.map((name) => (
+        {INVITE_ROLES.filter((name) => name !== 'guardian' || wards.length > 0).map((name) => (
           <label key={name} className={styles.role}>
             <input type="radio" name="role" checked={role === name} onChange={() => setRole(name)} />
             <span>
@@ -46,6 +62,19 @@ export function InvitePart({ boardId, onMade }: { boardId: string; onMade(): voi
           </label>
         ))}
       </fieldset>
+      {guards ? (
+        <ChoiceField
+          label={words.people.wardLabel}
+          value={wardId}
+          onChange={(event) => setWardId(event.target.value)}
+        >
+          {wards.map(({ id, name }) => (
+            <option key={id} value={id}>
+              {name}
+            </option>
+          ))}
+        </ChoiceField>
+      ) : null}
       <ChoiceField
         label={words.people.hoursLabel}
         value={hours}
@@ -54,6 +83,17 @@ export function InvitePart({ boardId, onMade }: { boardId: string; onMade(): voi
         {HOURS.map((count) => (
           <option key={count} value={count}>
             {words.people.hours[count]}
+          </option>
+        ))}
+      </ChoiceField>
+      <ChoiceField
+        label={words.people.usesLabel}
+        value={uses}
+        onChange={(event) => setUses(Number(event.target.value))}
+      >
+        {USES.map((count) => (
+          <option key={count} value={count}>
+            {words.people.uses[count]}
           </option>
         ))}
       </ChoiceField>

@@ -37,12 +37,13 @@ export function Members({ board, here, onChanged }: MembersProps) {
     <section className={styles.part}>
       <ul className={styles.list}>
         {board.members.map((person) => (
-          <li key={person.id} className={styles.person}>
+          <li key={`${person.id} ${person.ward?.id ?? ''}`} className={styles.person}>
             <Face person={person} here={here.some(({ id }) => id === person.id)} />
             <span>
               {person.name},{' '}
               <small>
                 {words.people.role[person.role]}
+                {person.ward ? ` ${words.people.guardianOf(person.ward.name)}` : ''}
                 {person.id === board.me.id ? `, ${words.people.you}` : ''}
               </small>
             </span>

@@ -1,11 +1,12 @@
 'use client';
 /** The invitations that still work, each with a way to take it back. IO: HTTP. */
 import { useEffect, useState } from 'react';
-import { fetchInvites, type OpenInvite, revokeInvite, sentenceOf } from '#app/_api/client.ts';
+import { fetchInvites, revokeInvite, sentenceOf } from '#app/_api/client.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
 import { words } from '#app/_words/en.ts';
 import { dateTime } from '#app/_words/figures.ts';
+import type { OpenInvite } from '#server/core/contract/responses.ts';
 import styles from './people.module.css';
 
 /** @param round Rises when the list should be fetched again. */
@@ -44,7 +45,10 @@ export function OpenInvites({ boardId, round }: { boardId: string; round: number
         {invites?.map((invite) => (
           <li key={invite.id} className={styles.acts}>
             <span>
-              {words.people.inviteRole[invite.role].name}, {words.people.until(dateTime(invite.expiresAt))}
+              {words.people.inviteRole[invite.role].name}
+              {invite.ward ? ` ${words.people.guardianOf(invite.ward.name)}` : ''},{' '}
+              {words.people.until(dateTime(invite.expiresAt))}
+              <small className={styles.quiet}>, {words.people.came(invite.used, invite.uses)}</small>
             </span>
             <Button
               weight="word"

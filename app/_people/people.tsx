@@ -30,6 +30,11 @@ function facesOf(board: BoardView, here: readonly PersonHere[]): { person: Membe
   return [...members, ...guests].sort((one, two) => Number(two.here) - Number(one.here));
 }
 
+/** Whom a guardian can be invited for. */
+function wardsOn(board: BoardView): MemberView[] {
+  return board.members.filter(({ role }) => role === 'painter' || role === 'peer' || role === 'viewer');
+}
+
 export function People({ board, here, onChanged }: PeopleProps) {
   const [open, setOpen] = useState(false);
   const [round, setRound] = useState(0);
@@ -55,7 +60,11 @@ export function People({ board, here, onChanged }: PeopleProps) {
         <Members board={board} here={here} onChanged={onChanged} />
         {invites ? (
           <>
-            <InvitePart boardId={board.id} onMade={() => setRound((before) => before + 1)} />
+            <InvitePart
+              boardId={board.id}
+              wards={wardsOn(board)}
+              onMade={() => setRound((before) => before + 1)}
+            />
             <OpenInvites boardId={board.id} round={round} />
           </>
         ) : null}

@@ -5,7 +5,7 @@
  * shown as they come. Pure.
  */
 import type { Rights } from '#server/core/contract/picture-choices.ts';
-import type { BoardRole, InviteRole } from '#server/core/contract/roles.ts';
+import { peopleWords } from './en-people.ts';
 
 const SMALL = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
 
@@ -178,51 +178,7 @@ export const words = {
     emptyFile: (name: string) => `${name} is empty (0 bytes). Choose another file.`,
   },
 
-  people: {
-    title: 'People',
-    invite: 'Invite',
-    inviteTitle: 'Invite to this board',
-    roleLabel: 'As what?',
-    hoursLabel: 'The link works for',
-    hours: { 2: 'two hours', 24: 'a day', 168: 'a week', 720: 'a month' } as Record<number, string>,
-    makeLink: 'Make a link',
-    makingLink: 'Making it …',
-    linkLabel: 'Send this link',
-    linkHint: 'It is shown only now. Whoever opens it gives a name and is on the board.',
-    copy: 'Copy the link',
-    copied: 'Copied',
-    copyFailed: 'Copying did not work here; the link is selected, copy it by hand.',
-    open: 'Open invitations',
-    noneOpen: 'No invitation is open.',
-    until: (when: string) => `until ${when}`,
-    takeBack: 'Take back',
-    takeBackHint: 'Taking one back also ends the access of everyone who came by it.',
-    takingBack: 'Taking it back …',
-    sendAway: 'End access',
-    sendAwaySure: (name: string) => `End ${name}’s access?`,
-    leave: 'Leave this board',
-    leaveSure: 'Leave? You need a new link to come back.',
-    here: (name: string, role: string) => `${name}, ${role}, here now`,
-    away: (name: string, role: string) => `${name}, ${role}`,
-    you: 'you',
-    role: {
-      host: 'host',
-      owner: 'made the board',
-      teacher: 'teacher',
-      painter: 'painter',
-      peer: 'peer',
-      viewer: 'looks on',
-    } satisfies Record<BoardRole, string>,
-    inviteRole: {
-      teacher: {
-        name: 'Teacher',
-        may: 'may do everything here but delete the board: planes, marks, everyone’s pictures',
-      },
-      painter: { name: 'Painter', may: 'posts paintings, outlines them, marks and talks' },
-      peer: { name: 'Peer', may: 'marks and talks' },
-      viewer: { name: 'Onlooker', may: 'sees the board and changes nothing' },
-    } satisfies Record<InviteRole, { name: string; may: string }>,
-  },
+  people: peopleWords,
 
   remove: {
     title: 'Delete this board',

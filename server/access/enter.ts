@@ -4,13 +4,14 @@
  * Whoever has a session already keeps their id and name; the key only adds to what they may do.
  * In the flow: app/api/enter -> [enter] -> store. IO: the database.
  */
-import { INVITE_ROLES, type InviteRole } from '../core/contract/roles.ts';
+import { BOARD_ROLES, type BoardRole } from '../core/contract/roles.ts';
 import { Problem } from '../core/problem.ts';
-import { ownerOf } from '../store/boards.ts';
+import { wardsInGroup, wardsOn } from '../store/guardians.ts';
 import { spendHostLink } from '../store/host-links.ts';
-import { findInvite, type InviteRow } from '../store/invites.ts';
-import { findMember, putMember } from '../store/members.ts';
-import { addPerson, makeHost } from '../store/people.ts';
+import { findInvite, type InviteRow, type Place } from '../store/invites.ts';
+import { joinByInvite, placeOf } from '../store/joining.ts';
+import { addPerson, makeHost, type PersonRow } from '../store/people.ts';
+import { roleInGroup, roleOn } from './roles.ts';
 import { startSession, type Visitor } from './session.ts';
 import { hashToken, sameSecret } from './tokens.ts';
 
@@ -29,21 +30,18 @@ export interface Entered {
   visitor: Visitor;
   /** Set-Cookie header of a new session; null when the old one goes on. */
   setCookie: string | null;
-  /** The board an invite leads to, or null. */
-  boardId: string | null;
+  /** The board or the group an invite leads to, or null. */
+  place: Place | null;
 }
 
 type Key = { kind: 'host' } | { kind: 'invite'; invite: InviteRow };
 
-/** @throws Problem 'link-not-valid' when the key is none of the three, used, expired or revoked. */
+/** @throws Problem 'link-not-valid' when the key is none of the three, used, used up, expired or revoked. */
 export async function enter(entering: Entering, now = new Date()): Promise<Entered> {
   const key = await readKey(entering, now);
-  const known = entering.visitor;
-  const visitor = await personFor(entering, key);
-  const setCookie = known ? null : await startSession(visitor.personId, entering.secure, now);
-  if (key.kind === 'host') return { visitor, setCookie, boardId: null };
-  await join(visitor, key.invite);
-  return { visitor, setCookie, boardId: key.invite.boardId };
+  const visitor = key.kind === 'host' ? await asHost(entering) : await asInvited(entering, key.invite, now);
+  const setCookie = entering.visitor ? null : await startSession(visitor.personId, entering.secure, now);
+  return { visitor, setCookie, place: key.kind === 'host' ? null : placeOf(key.invite) };
 }
 
 async function readKey({ key, hostKey }: Entering, now: Date): Promise<Key> {
@@ -52,28 +50,45 @@ async function readKey({ key, hostKey }: Entering, now: Date): Promise<Key> {
   const invite = await findInvite(tokenHash, now);
   if (invite) return { kind: 'invite', invite };
   if (await spendHostLink(tokenHash, now)) return { kind: 'host' };
-  throw new Problem(
+  throw linkNotValid();
+}
+
+function linkNotValid(): Problem {
+  return new Problem(
     'link-not-valid',
     'This link does not work: it was used already, has run out, or was taken back. Ask for a new one.',
   );
 }
 
-async function personFor({ visitor, name }: Entering, key: Key): Promise<Visitor> {
-  const host = key.kind === 'host';
-  if (visitor && (!host || visitor.isHost)) return visitor;
-  const person = visitor ? await makeHost(visitor.personId) : await addPerson(name, host);
-  return { personId: person.id, name: person.name, isHost: person.isHost };
+async function asHost({ visitor, name }: Entering): Promise<Visitor> {
+  if (visitor?.isHost) return visitor;
+  return visitorFrom(visitor ? await makeHost(visitor.personId) : await addPerson(name, true));
 }
 
-/** Adds the membership. An invite never lowers what somebody already is on the board. */
-async function join(visitor: Visitor, invite: InviteRow): Promise<void> {
-  if ((await ownerOf(invite.boardId)) === visitor.personId) return;
-  const member = await findMember(invite.boardId, visitor.personId);
-  if (member && rank(member.role) >= rank(invite.role)) return;
-  await putMember(invite.boardId, visitor.personId, invite.role, invite.id);
+/** Whoever has what the invite gives, or more, already, uses none of it up. */
+async function asInvited({ visitor, name }: Entering, invite: InviteRow, now: Date): Promise<Visitor> {
+  if (visitor && (await hasAlready(visitor, invite))) return visitor;
+  const joined = await joinByInvite(invite, visitor ? { id: visitor.personId } : { name }, now);
+  if (!joined) throw linkNotValid();
+  return visitorFrom(joined);
 }
 
-/** INVITE_ROLES runs from most to least. */
-function rank(role: InviteRole): number {
-  return INVITE_ROLES.length - INVITE_ROLES.indexOf(role);
+async function hasAlready(visitor: Visitor, { boardId, groupId, role, wardId }: InviteRow): Promise<boolean> {
+  const me = visitor.personId;
+  if (role === 'guardian') {
+    const wards = boardId === null ? await wardsInGroup(groupId ?? '', me) : await wardsOn(boardId, me);
+    return wardId === null || wardId === me || wards.includes(wardId);
+  }
+  const standing =
+    boardId === null ? await roleInGroup(visitor, groupId ?? '') : await roleOn(visitor, boardId);
+  return standing !== null && rank(standing) <= rank(role);
+}
+
+/** BOARD_ROLES runs from most to least. */
+function rank(role: BoardRole): number {
+  return BOARD_ROLES.indexOf(role);
+}
+
+function visitorFrom({ id, name, isHost }: PersonRow): Visitor {
+  return { personId: id, name, isHost };
 }

@@ -35,6 +35,12 @@ export async function readSession(cookieHeader: string | null, now = new Date())
   return { personId: session.person.id, name: session.person.name, isHost: session.person.isHost };
 }
 
+/** What a session is known by among sockets and in the store: its token's hash; null without a cookie. */
+export function sessionIdOf(cookieHeader: string | null): string | null {
+  const token = tokenIn(cookieHeader);
+  return token === null ? null : hashToken(token);
+}
+
 /** Starts a session. @param secure Whether the browser came over https. @returns The Set-Cookie header. */
 export async function startSession(personId: string, secure: boolean, now = new Date()): Promise<string> {
   const token = newToken();

@@ -3,7 +3,7 @@
  *
  * Everybody here is invented. Places are in 0..1 of the painting they speak of. Pure: texts and tables only.
  */
-import type { InviteRole } from '../core/contract/roles.ts';
+import type { MemberRole } from '../core/contract/roles.ts';
 import type { FractionPoint } from '../core/contract/setup.ts';
 import type { DemoPaintingName } from './paintings.ts';
 
@@ -17,7 +17,7 @@ export const DEMO_SCENARIO =
 
 export type DemoPersonName = 'Maren' | 'Jonas' | 'Edda';
 
-export const DEMO_PEOPLE: readonly { name: DemoPersonName; role: InviteRole }[] = [
+export const DEMO_PEOPLE: readonly { name: DemoPersonName; role: MemberRole }[] = [
   { name: 'Maren', role: 'painter' },
   { name: 'Jonas', role: 'painter' },
   { name: 'Edda', role: 'teacher' },

@@ -21,8 +21,13 @@ export interface Services {
   pictureRemoved(boardId: string, pictureId: string): Promise<void>;
   /** A board went: every socket on it is closed, its live history and unshared blobs go. */
   boardRemoved(boardId: string): Promise<void>;
-  /** A person lost access (invite revoked, member removed): their sockets on that board are closed. */
-  accessEnded(boardId: string, personIds: string[]): Promise<void>;
+  /**
+   * What people are on these boards may have changed (an invite taken back, a member removed or made something
+   * else): sockets of those who are nothing or something else now are closed, every browser there is told.
+   */
+  accessChanged(boardIds: readonly string[]): Promise<void>;
+  /** Sessions ended: sockets opened with them are closed. */
+  sessionsEnded(sessionIds: readonly string[]): Promise<void>;
   /** Tells every browser on the board that its pictures or people changed. */
   boardChanged(boardId: string): void;
   /** Whether rooms and workers answer. */

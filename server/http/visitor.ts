@@ -3,9 +3,11 @@
  *
  * In the flow: handlers and pages -> [visitor] -> access. IO: the database.
  */
-import { roleOn } from '../access/roles.ts';
+import { roleInGroup, roleOn } from '../access/roles.ts';
 import { readSession, type Visitor } from '../access/session.ts';
 import type { BoardRole } from '../core/contract/roles.ts';
+import { may, type Relation } from '../core/permissions/may.ts';
+import type { Action } from '../core/permissions/table.ts';
 import { Problem } from '../core/problem.ts';
 
 /** Set by the server itself on every request; whatever a browser sent under these names is overwritten. */
@@ -44,9 +46,39 @@ export function boardNotFound(): Problem {
   );
 }
 
+/**
+ * The person and their role in the group.
+ *
+ * @throws Problem 'not-entered' without a session, 'group-not-found' alike for no such group and no access.
+ */
+export async function visitorInGroup(request: Request, groupId: string): Promise<OnBoard> {
+  const visitor = await visitorOf(request);
+  const role = await roleInGroup(visitor, groupId);
+  if (role) return { visitor, role };
+  throw groupNotFound();
+}
+
+/** The same sentence for a group that is not there and for one that is not yours. */
+export function groupNotFound(): Problem {
+  return new Problem(
+    'group-not-found',
+    'There is no such group, or you do not belong to it. Ask whoever runs it for an invite.',
+  );
+}
+
 /** @param doing Completes "Only … may …". @throws Problem 'not-allowed' unless `allowed`. */
 export function refuseUnless(allowed: boolean, doing: string): void {
   if (!allowed) throw new Problem('not-allowed', `${doing} Ask them to do it.`);
+}
+
+/** @param doing As above. @throws Problem 'not-allowed' unless the permission table lets the role do this. */
+export function refuseUnlessMay(
+  role: BoardRole,
+  action: Action,
+  doing: string,
+  relation: Relation = 'other',
+): void {
+  refuseUnless(may(role, action, relation), doing);
 }
 
 /** Network address the request came from, for counting. */

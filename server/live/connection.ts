@@ -27,9 +27,18 @@ const UNSENT_BYTES = 8_000_000;
 /** Pointers are left out for a socket with this much unsent. */
 const LAGGING_BYTES = 256_000;
 
+/** Whose socket it is. */
+export interface Seat {
+  person: Presence['person'];
+  writer: Writer;
+  sessionId: string;
+}
+
 export class Connection {
   readonly person: Presence['person'];
   readonly writer: Writer;
+  /** The session that the socket was opened with: when it ends, so does the socket. */
+  readonly sessionId: string;
   /** Awareness client id, once named. */
   clientId: number | null = null;
   /** Set by each pong; a socket that misses one is dead. */
@@ -44,11 +53,12 @@ export class Connection {
   #answered = false;
   #closed = false;
 
-  constructor(socket: WebSocket, room: Room, person: Presence['person'], writer: Writer) {
+  constructor(socket: WebSocket, room: Room, seat: Seat) {
     this.#socket = socket;
     this.#room = room;
-    this.person = person;
-    this.writer = writer;
+    this.person = seat.person;
+    this.writer = seat.writer;
+    this.sessionId = seat.sessionId;
     const nowMs = performance.now();
     this.#messages = new Budget(MESSAGES_PER_SECOND, MESSAGES_AT_ONCE, nowMs);
     this.#bytes = new Budget(BYTES_PER_SECOND, BYTES_AT_ONCE, nowMs);

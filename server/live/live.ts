@@ -7,6 +7,8 @@
 import type { IncomingMessage } from 'node:http';
 import type { Duplex } from 'node:stream';
 import type * as Y from 'yjs';
+import { roleNow } from '../access/roles.ts';
+import type { BoardRole } from '../core/contract/roles.ts';
 import type { LiveResult, RoomName } from '../core/live/layout.ts';
 import { writeResult } from '../core/live/painting.ts';
 import { eraseBoardRooms, eraseRoom } from '../store/live-updates.ts';
@@ -32,8 +34,10 @@ export interface Live {
   handleUpgrade(request: IncomingMessage, socket: Duplex, head: Buffer): void;
   /** Tells a painting's room of its newest result. */
   setResult(boardId: string, pictureId: string, result: LiveResult): Promise<void>;
-  /** Closes every socket of these people on a board: their access ended. */
-  closePeople(boardId: string, personIds: string[]): Promise<void>;
+  /** What people are on a board may have changed: closes the sockets of those who are nothing or something else now. */
+  recheck(boardId: string): Promise<void>;
+  /** Sessions ended: closes what was opened with them. @param sessionIds As `access/session` names them. */
+  closeSessions(sessionIds: readonly string[]): Promise<void>;
   /** A board went: closes its sockets and erases all that was live on it. */
   closeBoard(boardId: string): Promise<void>;
   /** A picture went: closes its room and erases that room's history. */
@@ -69,11 +73,25 @@ export function createLive({ onRoomChanged, onTrouble = () => {} }: LiveOptions)
       onRoomChanged(boardId, name);
     },
     read: (boardId, name, reader) => rooms.use(boardId, name, (room) => room.read(reader)),
-    async closePeople(boardId, personIds) {
-      const ended = new Set(personIds);
+    async recheck(boardId) {
+      const connections = (await rooms.present(boardId)).flatMap((room) => [...room.connections]);
+      const now = await rolesNow(boardId, new Set(connections.map(({ person }) => person.id)));
+      // Asked for again: who joined while the roles were read has been asked about after the change.
       for (const room of await rooms.present(boardId)) {
         for (const connection of [...room.connections]) {
-          if (ended.has(connection.person.id)) connection.close(REFUSALS.accessEnded());
+          const role = now.get(connection.person.id);
+          if (role === null) connection.close(REFUSALS.accessEnded());
+          else if (role !== undefined && role !== connection.writer.role) {
+            connection.close(REFUSALS.roleChanged());
+          }
+        }
+      }
+    },
+    async closeSessions(sessionIds) {
+      const ended = new Set(sessionIds);
+      for (const room of await rooms.present()) {
+        for (const connection of [...room.connections]) {
+          if (ended.has(connection.sessionId)) connection.close(REFUSALS.signedOut());
         }
       }
     },
@@ -97,6 +115,16 @@ export function createLive({ onRoomChanged, onTrouble = () => {} }: LiveOptions)
     },
     healthy: async () => appends.healthy(performance.now()),
   };
+}
+
+/** What these people are on the board now; null = nothing any more. */
+async function rolesNow(
+  boardId: string,
+  personIds: ReadonlySet<string>,
+): Promise<Map<string, BoardRole | null>> {
+  const roles = new Map<string, BoardRole | null>();
+  for (const personId of personIds) roles.set(personId, await roleNow(personId, boardId));
+  return roles;
 }
 
 async function endRooms(

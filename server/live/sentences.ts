@@ -15,6 +15,9 @@ export const REFUSALS = {
   notOnBoard: () => refusal(CLOSE.noSuchRoom, 'This board is not here, or you are not on it.'),
   noSuchRoom: () => refusal(CLOSE.noSuchRoom, 'This picture is no longer on the board.'),
   accessEnded: () => refusal(CLOSE.notAllowed, 'Your access to this board has ended. Ask for a new link.'),
+  signedOut: () => refusal(CLOSE.notEntered, 'You signed out here. Enter again to go on.'),
+  roleChanged: () =>
+    refusal(CLOSE.roleChanged, 'What you may do on this board has changed. It is loaded again by itself.'),
   mayNotWrite: (what: string) =>
     refusal(CLOSE.notAllowed, `You may look at ${what} but not change it. Your last change was taken back.`),
   serverOnly: () =>

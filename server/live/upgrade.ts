@@ -9,7 +9,7 @@ import type { Duplex } from 'node:stream';
 import { type WebSocket, WebSocketServer } from 'ws';
 import { originAllowed } from '../access/origin.ts';
 import { roleOn } from '../access/roles.ts';
-import { readSession } from '../access/session.ts';
+import { readSession, sessionIdOf } from '../access/session.ts';
 import type { BoardRole } from '../core/contract/roles.ts';
 import { parseRoomName, type RoomName } from '../core/live/layout.ts';
 import type { Refusal } from '../core/live/wire.ts';
@@ -26,9 +26,8 @@ export interface Admission {
   boardId: string;
   room: RoomName;
   person: { id: string; name: string; role: BoardRole };
-  /** A host stays a host on a board of their own. */
-  role: BoardRole;
   paints: boolean;
+  sessionId: string;
   /** The epoch of the browser's copy, or null when it comes without one. */
   epoch: number | null;
 }
@@ -97,9 +96,10 @@ export class Doorway {
     return crowded ? REFUSALS.tooManySockets(SOCKETS_OF_ONE) : null;
   }
 
-  #join(room: Room, socket: WebSocket, { person, role, paints }: Admission): void {
+  #join(room: Room, socket: WebSocket, { person, paints, sessionId }: Admission): void {
     this.#count(socket, person.id);
-    room.join(new Connection(socket, room, person, { personId: person.id, role, paints }));
+    const writer = { personId: person.id, role: person.role, paints };
+    room.join(new Connection(socket, room, { person, writer, sessionId }));
   }
 
   async #admit(request: IncomingMessage): Promise<Admission | Refusal> {
@@ -124,16 +124,17 @@ async function admit(request: IncomingMessage): Promise<Admission | Refusal> {
   if (!visitor) return REFUSALS.notEntered();
   const place = placeOf(request.url ?? '');
   if (!place) return REFUSALS.noSuchRoom();
+  const painter = place.pictureId === null ? null : await painterOf(place.boardId, place.pictureId);
+  // The role is read last: whoever is seated on its word is there when a change of roles looks for them.
   const role = await roleOn(visitor, place.boardId);
   if (role === null) return REFUSALS.notOnBoard();
-  const painter = place.pictureId === null ? null : await painterOf(place.boardId, place.pictureId);
   if (place.pictureId !== null && painter === null) return REFUSALS.noSuchRoom();
   return {
     boardId: place.boardId,
     room: place.room,
     person: { id: visitor.personId, name: visitor.name, role },
-    role: visitor.isHost ? 'host' : role,
     paints: painter === visitor.personId,
+    sessionId: sessionIdOf(cookie ?? null) ?? '',
     epoch: place.epoch,
   };
 }

@@ -1,22 +1,21 @@
 /** Boards: make, list, read, rename, delete. Who may do so is decided in access/. IO: the database. */
 import { randomUUID } from 'node:crypto';
 import type { BoardListItem, PersonView } from '../core/contract/responses.ts';
-import { InviteRole } from '../core/contract/roles.ts';
+import { type BoardRole, MemberRole } from '../core/contract/roles.ts';
 import { database } from './database.ts';
+import { guardedBoards } from './guardians.ts';
 
 /** Shown where a board outlived the person who made it, or was there from the start. */
 export const NOBODY: PersonView = { id: '', name: 'The house' };
 
-/** @returns The new board's id. */
-export async function addBoard(ownerId: string, title: string): Promise<string> {
-  const { id } = await database().board.create({ data: { id: randomUUID(), title, ownerId } });
+/** @param groupId The group it belongs to, if any. @returns The new board's id. */
+export async function addBoard(
+  ownerId: string,
+  title: string,
+  groupId: string | null = null,
+): Promise<string> {
+  const { id } = await database().board.create({ data: { id: randomUUID(), title, ownerId, groupId } });
   return id;
-}
-
-/** The board's owner, or undefined when there is no such board; null when it has no owner. */
-export async function ownerOf(boardId: string): Promise<string | null | undefined> {
-  const row = await database().board.findUnique({ where: { id: boardId }, select: { ownerId: true } });
-  return row === null ? undefined : row.ownerId;
 }
 
 export async function renameBoard(boardId: string, title: string): Promise<void> {
@@ -30,26 +29,60 @@ export async function removeBoard(boardId: string): Promise<void> {
 
 /** The boards a person may open, newest first; every board for a host. */
 export async function listBoards(personId: string, isHost: boolean): Promise<BoardListItem[]> {
-  const mine = { OR: [{ ownerId: personId }, { members: { some: { personId } } }] };
   const rows = await database().board.findMany({
-    where: isHost ? {} : mine,
+    where: isHost ? {} : await theirs(personId),
     orderBy: { createdAt: 'desc' },
     include: {
       owner: { select: { id: true, name: true } },
       members: { where: { personId }, select: { role: true } },
+      group: {
+        select: {
+          id: true,
+          name: true,
+          ownerId: true,
+          members: { where: { personId }, select: { role: true } },
+        },
+      },
       pictures: { select: { id: true, kind: true }, orderBy: { createdAt: 'asc' } },
     },
   });
   return rows.map((row) => ({
     id: row.id,
     title: row.title,
-    role: row.ownerId === personId ? 'owner' : isHost ? 'host' : InviteRole.parse(row.members[0]?.role),
+    role: isHost ? 'host' : roleIn(row, personId),
     demo: row.demo,
     owner: row.owner ?? NOBODY,
+    group: row.group && { id: row.group.id, name: row.group.name },
     createdAt: row.createdAt.toISOString(),
     coverPictureId:
       (row.pictures.find((picture) => picture.kind === 'reference') ?? row.pictures[0])?.id ?? null,
     references: row.pictures.filter((picture) => picture.kind === 'reference').length,
     paintings: row.pictures.filter((picture) => picture.kind === 'painting').length,
   }));
+}
+
+async function theirs(personId: string) {
+  const keptOff = { members: { none: { personId, role: 'none' } } };
+  const mine = { members: { some: { personId } } };
+  return {
+    OR: [
+      { ownerId: personId },
+      { group: { ownerId: personId } },
+      { members: { some: { personId, role: { not: 'none' } } } },
+      { group: mine, ...keptOff },
+      { id: { in: await guardedBoards(personId) } },
+    ],
+  };
+}
+
+interface Listed {
+  ownerId: string | null;
+  members: { role: string }[];
+  group: { ownerId: string | null; members: { role: string }[] } | null;
+}
+
+/** As access/roles has it; whoever is on the list and has no role of their own is a guardian. */
+function roleIn({ ownerId, members, group }: Listed, personId: string): BoardRole {
+  if (ownerId === personId || group?.ownerId === personId) return 'owner';
+  return MemberRole.safeParse(members[0]?.role ?? group?.members[0]?.role).data ?? 'guardian';
 }

@@ -1,33 +1,58 @@
-/** Links that bring people to one board. Only the hash of a token lies here. IO: the database. */
+/** Links that bring people to one board or one group. Only the hash of a token lies here. IO: the database. */
 import { randomUUID } from 'node:crypto';
 import { InviteRole } from '../core/contract/roles.ts';
 import { database } from './database.ts';
 
+/** A board or a group: what an invite leads to, what a membership is of. */
+export type Place = { boardId: string } | { groupId: string };
+
 export interface InviteRow {
   id: string;
-  boardId: string;
+  boardId: string | null;
+  groupId: string | null;
   role: InviteRole;
+  /** Whom a guardian's invite is about. */
+  wardId: string | null;
   createdAt: Date;
   expiresAt: Date;
+  /** How many people it lets in, or null for any number; and how many came. */
+  uses: number | null;
+  used: number;
 }
 
-const COLUMNS = { id: true, boardId: true, role: true, createdAt: true, expiresAt: true } as const;
+const COLUMNS = {
+  id: true,
+  boardId: true,
+  groupId: true,
+  role: true,
+  wardId: true,
+  createdAt: true,
+  expiresAt: true,
+  uses: true,
+  used: true,
+} as const;
 
 function checked(row: { role: string } & Omit<InviteRow, 'role'>): InviteRow {
   return { ...row, role: InviteRole.parse(row.role) };
 }
 
-export async function addInvite(
-  boardId: string,
-  tokenHash: string,
-  role: InviteRole,
-  expiresAt: Date,
-): Promise<InviteRow> {
-  const data = { id: randomUUID(), boardId, tokenHash, role, expiresAt };
+export interface NewInvite {
+  tokenHash: string;
+  role: InviteRole;
+  wardId: string | null;
+  uses: number | null;
+  expiresAt: Date;
+}
+
+export async function addInvite(place: Place, invite: NewInvite): Promise<InviteRow> {
+  const data = { id: randomUUID(), ...place, ...invite };
   return checked(await database().invite.create({ data, select: COLUMNS }));
 }
 
-/** The invite behind a token, or null when unknown, revoked, or expired at `now`. */
+/**
+ * The invite behind a token, or null when unknown, revoked, or expired at `now`. One that is used up is still
+ * found: who came by it may open it again.
+ */
 export async function findInvite(tokenHash: string, now: Date): Promise<InviteRow | null> {
   const row = await database().invite.findFirst({
     where: { tokenHash, revokedAt: null, expiresAt: { gt: now } },
@@ -36,10 +61,10 @@ export async function findInvite(tokenHash: string, now: Date): Promise<InviteRo
   return row && checked(row);
 }
 
-/** The invites of a board that still work at `now`, newest first. */
-export async function listInvites(boardId: string, now: Date): Promise<InviteRow[]> {
+/** The invites there that are neither revoked nor expired at `now`, newest first. */
+export async function listInvites(place: Place, now: Date): Promise<InviteRow[]> {
   const rows = await database().invite.findMany({
-    where: { boardId, revokedAt: null, expiresAt: { gt: now } },
+    where: { ...place, revokedAt: null, expiresAt: { gt: now } },
     select: COLUMNS,
     orderBy: { createdAt: 'desc' },
   });
@@ -50,20 +75,28 @@ export async function listInvites(boardId: string, now: Date): Promise<InviteRow
  * Revokes an invite and ends the membership of everybody who came by it, together or not at all.
  *
  * @param invite Its token's hash, or its id.
- * @returns The people who lost access, or null when the board has no such invite that is still in force.
+ * @returns Whether there was such an invite in force.
  */
 export async function revokeInvite(
-  boardId: string,
+  place: Place,
   invite: { tokenHash: string } | { id: string },
   now: Date,
-): Promise<string[] | null> {
+): Promise<boolean> {
   return database().$transaction(async (transaction) => {
-    const found = await transaction.invite.findFirst({ where: { boardId, revokedAt: null, ...invite } });
-    if (!found) return null;
+    const found = await transaction.invite.findFirst({ where: { ...place, revokedAt: null, ...invite } });
+    if (!found) return false;
     await transaction.invite.update({ where: { id: found.id }, data: { revokedAt: now } });
-    const members = { boardId, inviteId: found.id };
-    const ended = await transaction.member.findMany({ where: members, select: { personId: true } });
-    await transaction.member.deleteMany({ where: members });
-    return ended.map((row) => row.personId);
+    const where = { inviteId: found.id };
+    await transaction.member.deleteMany({ where });
+    if (found.groupId !== null) {
+      const came = await transaction.groupMember.findMany({ where, select: { personId: true } });
+      const personId = { in: came.map((row) => row.personId) };
+      await transaction.member.deleteMany({
+        where: { personId, inviteId: null, board: { groupId: found.groupId } },
+      });
+      await transaction.groupMember.deleteMany({ where });
+    }
+    await transaction.guardianship.deleteMany({ where });
+    return true;
   });
 }

@@ -19,3 +19,18 @@ export function addPerson(name: string, isHost: boolean): Promise<PersonRow> {
 export function makeHost(personId: string): Promise<PersonRow> {
   return database().person.update({ where: { id: personId }, data: { isHost: true }, select: COLUMNS });
 }
+
+/** The person, or null when there is none with that id. */
+export function findPerson(personId: string): Promise<PersonRow | null> {
+  return database().person.findUnique({ where: { id: personId }, select: COLUMNS });
+}
+
+/** Names by id, of those who are there. */
+export async function namesOf(ids: readonly string[]): Promise<Map<string, string>> {
+  if (ids.length === 0) return new Map();
+  const rows = await database().person.findMany({
+    where: { id: { in: [...ids] } },
+    select: { id: true, name: true },
+  });
+  return new Map(rows.map((row) => [row.id, row.name]));
+}

@@ -103,7 +103,7 @@ export async function aPainting(boardId: string, painterId: string): Promise<str
       painterId,
       widthPx: 1600,
       heightPx: 1200,
-      originalHash: randomUUID(),
+      originalHash: randomUUID().replaceAll('-', '').repeat(2),
       originalType: 'image/jpeg',
     },
   });

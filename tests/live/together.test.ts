@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import * as Y from 'yjs';
+import { leaveSession, sessionIdOf, startSession } from '#server/access/session.ts';
 import { LOCAL_EDIT } from '#server/core/live/document.ts';
 import { type Mark, putMark, readMarks } from '#server/core/live/marks.ts';
 import {
@@ -11,6 +12,7 @@ import { readPhoto, readResult, setCorners, setSize } from '#server/core/live/pa
 import { addPlane, movePlane, readPlanes, renamePlane } from '#server/core/live/planes.ts';
 import { CLOSE } from '#server/core/live/wire.ts';
 import { readRoom } from '#server/store/live-updates.ts';
+import { putMember, removeMember } from '#server/store/members.ts';
 import { cast, server, startAgain } from './a-live-board.ts';
 import { eventually, join } from './a-live-server.ts';
 
@@ -187,11 +189,42 @@ describe('the end of access', () => {
     const gone = join(server.port, cast.peer, cast.boardId, 'marks');
     const stays = join(server.port, cast.painter, cast.boardId, 'marks');
     await Promise.all([gone.synced, stays.synced]);
-    await server.live.closePeople(cast.boardId, [cast.peer.id]);
+    await removeMember(cast.boardId, cast.peer.id);
+    await server.live.recheck(cast.boardId);
     expect((await gone.closed).code).toBe(CLOSE.notAllowed);
     expect(stays.provider.wsconnected).toBe(true);
     gone.leave();
     stays.leave();
+  });
+
+  test('who became something else comes back by itself and is seated as that', async () => {
+    const viewer = join(server.port, cast.viewer, cast.boardId, 'marks');
+    await viewer.synced;
+    await putMember(cast.boardId, cast.viewer.id, 'peer', null);
+    await server.live.recheck(cast.boardId);
+    expect((await viewer.closed).code).toBe(CLOSE.roleChanged);
+    await eventually('they are back', () => viewer.provider.synced);
+    putMark(viewer.doc, pin('as-a-peer', cast.viewer.id));
+    await eventually('their mark is taken', () =>
+      server.live.read(cast.boardId, 'marks', (doc) => doc.getMap('marks').has('as-a-peer')),
+    );
+    viewer.leave();
+  });
+
+  test('a session that ended closes what was opened with it, and not what another one opened', async () => {
+    const here = join(server.port, cast.painter, cast.boardId, 'marks');
+    const elsewhere = { cookie: (await startSession(cast.painter.id, false)).split(';')[0] ?? '' };
+    const there = join(server.port, elsewhere, cast.boardId, 'marks');
+    await Promise.all([here.synced, there.synced]);
+    const ended = sessionIdOf(elsewhere.cookie);
+    await leaveSession(elsewhere.cookie, false);
+    await server.live.closeSessions(ended === null ? [] : [ended]);
+    expect((await there.closed).code).toBe(CLOSE.notEntered);
+    expect(here.provider.wsconnected).toBe(true);
+    // The cookie of a session that ended opens nothing any more.
+    const replayed = join(server.port, elsewhere, cast.boardId, 'marks');
+    expect((await replayed.closed).code).toBe(CLOSE.notEntered);
+    for (const client of [here, there, replayed]) client.leave();
   });
 
   test('an older copy of an erased room is refused by its epoch', async () => {

@@ -1,6 +1,6 @@
-import { BoardRequest } from '#server/core/contract/requests.ts';
+import { NewBoardRequest } from '#server/core/contract/requests.ts';
 import { handle, readJson } from '#server/http/respond.ts';
-import { refuseUnless, visitorOf } from '#server/http/visitor.ts';
+import { refuseUnless, refuseUnlessMay, visitorInGroup, visitorOf } from '#server/http/visitor.ts';
 import { addBoard, listBoards } from '#server/store/boards.ts';
 import { isOnlyViewer } from '#server/store/members.ts';
 
@@ -10,10 +10,19 @@ export const GET = handle(async (request) => {
   return listBoards(personId, isHost);
 });
 
-/** Makes a board; whoever makes it owns it. */
+/** Makes a board, of a group where one is named; whoever makes it owns it. */
 export const POST = handle(async (request) => {
   const { personId, isHost } = await visitorOf(request);
-  const { title } = await readJson(request, BoardRequest);
+  const { title, group } = await readJson(request, NewBoardRequest);
+  if (group !== undefined) {
+    const { role } = await visitorInGroup(request, group);
+    refuseUnlessMay(
+      role,
+      'group.board',
+      'Only the owner of a group, its teachers and the host may make boards for it.',
+    );
+    return { id: await addBoard(personId, title, group) };
+  }
   refuseUnless(
     isHost || !(await isOnlyViewer(personId)),
     'Viewers cannot make boards; painters and teachers can.',

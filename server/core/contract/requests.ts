@@ -1,7 +1,7 @@
 /** What a browser sends over HTTP, parsed at the border and trusted afterwards. Pure. */
 import { z } from 'zod';
 import { DRYINGS, PHOTO_LIGHTS, RIGHTS } from './picture-choices.ts';
-import { InviteRole } from './roles.ts';
+import { InviteRole, MemberRole } from './roles.ts';
 
 export const PersonName = z
   .string()
@@ -20,14 +20,47 @@ export type EnterRequest = z.infer<typeof EnterRequest>;
 export const BoardRequest = z.strictObject({ title: BoardTitle });
 export type BoardRequest = z.infer<typeof BoardRequest>;
 
-export const InviteRequest = z.strictObject({
-  role: InviteRole,
-  hours: z
-    .number()
-    .positive()
-    .max(24 * 365),
+/** A new board, of a group where one is named. */
+export const NewBoardRequest = z.strictObject({ title: BoardTitle, group: z.string().max(64).optional() });
+export type NewBoardRequest = z.infer<typeof NewBoardRequest>;
+
+export const GroupRequest = z.strictObject({
+  name: z
+    .string()
+    .trim()
+    .min(1, 'Write a name for the group.')
+    .max(120, 'The name of a group has at most 120 characters.'),
 });
+export type GroupRequest = z.infer<typeof GroupRequest>;
+
+export const InviteRequest = z
+  .strictObject({
+    role: InviteRole,
+    hours: z
+      .number()
+      .positive()
+      .max(24 * 365),
+    /** How many people the link lets in; left out = any number. */
+    uses: z
+      .int('is a whole number')
+      .min(1, 'at least one person')
+      .max(1000, 'at most 1000 people')
+      .optional(),
+    /** Person id of the minor whom a guardian is invited for. */
+    ward: z.string().max(64).optional(),
+  })
+  .refine(({ role, ward }) => (role === 'guardian') === (ward !== undefined), {
+    path: ['ward'],
+    message: 'A guardian’s invite names the minor it is about, and no other invite does',
+  });
 export type InviteRequest = z.infer<typeof InviteRequest>;
+
+/** What a member is from now on. */
+export const RoleRequest = z.strictObject({ role: MemberRole });
+export type RoleRequest = z.infer<typeof RoleRequest>;
+
+export const ConsentRequest = z.strictObject({ given: z.boolean() });
+export type ConsentRequest = z.infer<typeof ConsentRequest>;
 
 /** One of `MEDIA`, or the painter's own words. */
 const MediumWords = z

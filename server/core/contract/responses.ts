@@ -1,7 +1,7 @@
 /** What the server answers over HTTP; pages and handlers share these types. */
 
 import type { Drying, PhotoLight, Rights } from './picture-choices.ts';
-import type { BoardRole, InviteRole } from './roles.ts';
+import type { BoardRole, ConsentUse, InviteRole } from './roles.ts';
 
 export interface ErrorBody {
   error: { code: string; message: string };
@@ -18,6 +18,8 @@ export interface BoardListItem {
   role: BoardRole;
   demo: boolean;
   owner: PersonView;
+  /** The group it belongs to, or null. */
+  group: GroupName | null;
   /** ISO 8601. */
   createdAt: string;
   /** Id of a picture to show small, or null when the board is empty. */
@@ -49,6 +51,28 @@ export interface PictureView {
 
 export interface MemberView extends PersonView {
   role: BoardRole;
+  /** Of a guardian: the minor they guard here. */
+  ward?: PersonView;
+}
+
+export interface GroupName {
+  id: string;
+  name: string;
+}
+
+export interface GroupListItem extends GroupName {
+  role: BoardRole;
+  /** How many people belong to it, its owner among them, and how many boards. */
+  members: number;
+  boards: number;
+}
+
+/** A class or a painting circle as one of its people sees it. */
+export interface GroupView extends GroupName {
+  role: BoardRole;
+  owner: PersonView;
+  members: MemberView[];
+  boards: { id: string; title: string }[];
 }
 
 export interface BoardView {
@@ -59,6 +83,7 @@ export interface BoardView {
   role: BoardRole;
   me: PersonView;
   owner: PersonView;
+  group: GroupName | null;
   pictures: PictureView[];
   members: MemberView[];
 }
@@ -68,6 +93,34 @@ export interface InviteView {
   url: string;
   role: InviteRole;
   expiresAt: string;
+  /** How many people it lets in; null = any number. */
+  uses: number | null;
+}
+
+/** An invitation in force as its list shows it; the link itself was shown once, when it was made. */
+export interface OpenInvite {
+  id: string;
+  role: InviteRole;
+  createdAt: string;
+  expiresAt: string;
+  uses: number | null;
+  used: number;
+  /** Of a guardian's invitation: the minor it is about. */
+  ward: PersonView | null;
+}
+
+/** What was last said about one use of somebody's pictures on a board. */
+export interface ConsentView {
+  person: PersonView;
+  use: ConsentUse;
+  /** Null where nothing was said. */
+  given: boolean | null;
+  /** Name of who said it: the painter, or their guardian; null where nothing was said. */
+  saidBy: string | null;
+  /** ISO 8601. */
+  at: string | null;
+  /** Whether the caller may answer for it. */
+  mine: boolean;
 }
 
 export interface UploadedPicture {

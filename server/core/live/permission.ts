@@ -1,10 +1,12 @@
 /**
- * Who may write what in a room: a function of person, room, root key and, for marks, their author.
+ * Who may write what in a room: which row of the permission table an effect falls under, and whose it is.
  *
  * `server/live` asks it for every effect of an update; browsers ask it to show only what will be accepted.
  * Everybody with a role on the board may read. Pure.
  */
 import type { BoardRole } from '../contract/roles.ts';
+import { may } from '../permissions/may.ts';
+import type { Action } from '../permissions/table.ts';
 import type { RoomKind } from './document.ts';
 
 /** A person as far as permission goes. */
@@ -15,14 +17,14 @@ export interface Writer {
   paints: boolean;
 }
 
+/** Root keys of a painting's room that have a row of their own. */
+const PAINTING_ROWS: Record<string, Action> = { cards: 'room.cards', result: 'room.result' };
+
 /** Whether the person may change that root key at all; for `marks`, `mayChangeMark` decides about each. */
 export function mayWrite(writer: Writer, kind: RoomKind, rootKey: string): boolean {
-  if (writer.role === 'viewer') return false;
-  if (kind === 'marks') return true;
-  const leads = leadsAll(writer.role);
-  if (kind === 'setup') return leads || writer.role === 'owner';
-  if (rootKey === 'result') return false;
-  return leads || (writer.paints && rootKey !== 'cards');
+  if (kind === 'marks') return may(writer.role, 'room.mark', 'own');
+  if (kind === 'setup') return may(writer.role, 'room.setup');
+  return may(writer.role, PAINTING_ROWS[rootKey] ?? 'room.painting', writer.paints ? 'own' : 'other');
 }
 
 /** Whether the person may change anything in the room. */
@@ -32,10 +34,5 @@ export function mayWriteRoom(writer: Writer, kind: RoomKind): boolean {
 
 /** A mark is changed or removed by its author, a teacher or the host; the board's owner only as its author. */
 export function mayChangeMark(writer: Writer, authorId: string): boolean {
-  if (writer.role === 'viewer') return false;
-  return writer.personId === authorId || leadsAll(writer.role);
-}
-
-function leadsAll(role: BoardRole): boolean {
-  return role === 'teacher' || role === 'host';
+  return may(writer.role, 'room.mark', writer.personId === authorId ? 'own' : 'other');
 }

@@ -29,6 +29,8 @@ export const CLOSE = {
   stopping: 4501,
   notReading: 4502,
   troubled: 4503,
+  /** The person's role changed: come back and be seated anew. */
+  roleChanged: 4505,
   diskFull: 4507,
   tooMany: 4529,
 } as const;

@@ -19,6 +19,7 @@ const picture = (id: string, kind: 'reference' | 'painting') => ({
 });
 const board: BoardView = {
   ...{ id: 'b', title: 'A scene', demo: false, scenario: null, role: 'owner', me: ADA, owner: ADA },
+  group: null,
   pictures: [picture('r', 'reference'), picture('p', 'painting')],
   members: [{ ...BEN, role: 'peer' }],
 };

@@ -4,7 +4,8 @@ import type { RoomKind } from '#server/core/live/document.ts';
 import { ROOT_KEYS } from '#server/core/live/layout.ts';
 import { mayChangeMark, mayWrite, mayWriteRoom, type Writer } from '#server/core/live/permission.ts';
 
-const ROLES: BoardRole[] = ['host', 'owner', 'teacher', 'painter', 'peer', 'viewer'];
+const ROLES: BoardRole[] = ['host', 'owner', 'teacher', 'painter', 'peer', 'viewer', 'guardian'];
+const LOOKS_ON: BoardRole[] = ['viewer', 'guardian'];
 /** Everybody, once as the painter of the picture and once not. */
 const WRITERS = ROLES.flatMap((role) =>
   [true, false].map((paints): Writer => ({ personId: 'me', role, paints })),
@@ -41,7 +42,7 @@ describe('who may write what', () => {
 
   test.each(CELLS)('$kind/$key by $role (paints it: $paints)', ({ kind, key, role, paints, writer }) => {
     const allowed = MAY[`${kind}/${key}`] ?? [];
-    const asPainter = paints && role !== 'viewer' && allowed.includes('its painter');
+    const asPainter = paints && !LOOKS_ON.includes(role) && allowed.includes('its painter');
     expect(mayWrite(writer, kind, key)).toBe(allowed.includes(role) || asPainter);
   });
 
@@ -55,9 +56,9 @@ describe('who may write what', () => {
   );
 
   test.each(WRITERS)(
-    '$role changes their own marks unless a viewer, and others’ only as teacher or host',
+    '$role changes their own marks unless they only look on, and others’ only as teacher or host',
     (writer) => {
-      expect(mayChangeMark(writer, 'me')).toBe(writer.role !== 'viewer');
+      expect(mayChangeMark(writer, 'me')).toBe(!LOOKS_ON.includes(writer.role));
       expect(mayChangeMark(writer, 'somebody else')).toBe(
         writer.role === 'teacher' || writer.role === 'host',
       );

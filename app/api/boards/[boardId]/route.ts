@@ -1,8 +1,7 @@
-import { mayManage } from '#server/access/roles.ts';
 import { BoardRequest } from '#server/core/contract/requests.ts';
 import { handle, readJson } from '#server/http/respond.ts';
 import { services } from '#server/http/services.ts';
-import { boardNotFound, refuseUnless, visitorOnBoard } from '#server/http/visitor.ts';
+import { boardNotFound, refuseUnlessMay, visitorOnBoard } from '#server/http/visitor.ts';
 import { readBoardView } from '#server/store/board-view.ts';
 import { removeBoard, renameBoard } from '#server/store/boards.ts';
 
@@ -21,7 +20,7 @@ export const GET = handle<Params>(async (request, { params }) => {
 export const PATCH = handle<Params>(async (request, { params }) => {
   const { boardId } = await params;
   const { role } = await visitorOnBoard(request, boardId);
-  refuseUnless(mayManage(role), 'Only the owner of a board and the host may rename it.');
+  refuseUnlessMay(role, 'board.rename', 'Only the owner of a board and the host may rename it.');
   const { title } = await readJson(request, BoardRequest);
   await renameBoard(boardId, title);
   services().boardChanged(boardId);
@@ -31,7 +30,7 @@ export const PATCH = handle<Params>(async (request, { params }) => {
 export const DELETE = handle<Params>(async (request, { params }) => {
   const { boardId } = await params;
   const { role } = await visitorOnBoard(request, boardId);
-  refuseUnless(mayManage(role), 'Only the owner of a board and the host may delete it.');
+  refuseUnlessMay(role, 'board.delete', 'Only the owner of a board and the host may delete it.');
   await removeBoard(boardId);
   await services().boardRemoved(boardId);
 });

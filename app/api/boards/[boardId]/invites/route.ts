@@ -1,10 +1,8 @@
-import { makeInvite } from '#server/access/invite.ts';
-import { mayInvite } from '#server/access/roles.ts';
+import { makeInvite, openInvites } from '#server/access/invite.ts';
 import { InviteRequest } from '#server/core/contract/requests.ts';
 import { countCall, INVITING } from '#server/http/rate-limit.ts';
 import { handle, readJson } from '#server/http/respond.ts';
-import { originOf, refuseUnless, visitorOnBoard } from '#server/http/visitor.ts';
-import { listInvites } from '#server/store/invites.ts';
+import { originOf, refuseUnlessMay, visitorOnBoard } from '#server/http/visitor.ts';
 
 type Params = { boardId: string };
 
@@ -14,22 +12,15 @@ const REFUSED = 'Only the owner of a board, its teachers and the host may invite
 export const POST = handle<Params>(async (request, { params }) => {
   const { boardId } = await params;
   const { visitor, role } = await visitorOnBoard(request, boardId);
-  refuseUnless(mayInvite(role), REFUSED);
+  refuseUnlessMay(role, 'invite.make', REFUSED);
   countCall(INVITING, visitor.personId);
-  const wanted = await readJson(request, InviteRequest);
-  return makeInvite(boardId, wanted, originOf(request));
+  return makeInvite({ boardId }, await readJson(request, InviteRequest), originOf(request));
 });
 
-/** The invites that still work, without their links. */
+/** The invites in force, without their links. */
 export const GET = handle<Params>(async (request, { params }) => {
   const { boardId } = await params;
   const { role } = await visitorOnBoard(request, boardId);
-  refuseUnless(mayInvite(role), REFUSED);
-  const invites = await listInvites(boardId, new Date());
-  return invites.map(({ id, role: gives, createdAt, expiresAt }) => ({
-    id,
-    role: gives,
-    createdAt: createdAt.toISOString(),
-    expiresAt: expiresAt.toISOString(),
-  }));
+  refuseUnlessMay(role, 'invite.make', REFUSED);
+  return openInvites({ boardId });
 });

@@ -1,8 +1,7 @@
 import { takeBackInvite } from '#server/access/invite.ts';
-import { mayInvite } from '#server/access/roles.ts';
 import { handle } from '#server/http/respond.ts';
 import { services } from '#server/http/services.ts';
-import { refuseUnless, visitorOnBoard } from '#server/http/visitor.ts';
+import { refuseUnlessMay, visitorOnBoard } from '#server/http/visitor.ts';
 
 type Params = { boardId: string; token: string };
 
@@ -10,11 +9,11 @@ type Params = { boardId: string; token: string };
 export const DELETE = handle<Params>(async (request, { params }) => {
   const { boardId, token } = await params;
   const { role } = await visitorOnBoard(request, boardId);
-  refuseUnless(
-    mayInvite(role),
+  refuseUnlessMay(
+    role,
+    'invite.end',
     'Only the owner of a board, its teachers and the host may take an invite back.',
   );
-  const ended = await takeBackInvite(boardId, token);
-  await services().accessEnded(boardId, ended);
-  services().boardChanged(boardId);
+  await takeBackInvite({ boardId }, token);
+  await services().accessChanged([boardId]);
 });

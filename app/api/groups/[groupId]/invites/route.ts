@@ -1,0 +1,26 @@
+import { makeInvite, openInvites } from '#server/access/invite.ts';
+import { InviteRequest } from '#server/core/contract/requests.ts';
+import { countCall, INVITING } from '#server/http/rate-limit.ts';
+import { handle, readJson } from '#server/http/respond.ts';
+import { originOf, refuseUnlessMay, visitorInGroup } from '#server/http/visitor.ts';
+
+type Params = { groupId: string };
+
+const REFUSED = 'Only the owner of a group, its teachers and the host may invite to it.';
+
+/** Makes an invite to the group; its link is shown this once, for only a hash of it is kept. */
+export const POST = handle<Params>(async (request, { params }) => {
+  const { groupId } = await params;
+  const { visitor, role } = await visitorInGroup(request, groupId);
+  refuseUnlessMay(role, 'group.invite.make', REFUSED);
+  countCall(INVITING, visitor.personId);
+  return makeInvite({ groupId }, await readJson(request, InviteRequest), originOf(request));
+});
+
+/** The invites to the group in force, without their links. */
+export const GET = handle<Params>(async (request, { params }) => {
+  const { groupId } = await params;
+  const { role } = await visitorInGroup(request, groupId);
+  refuseUnlessMay(role, 'group.invite.make', REFUSED);
+  return openInvites({ groupId });
+});

@@ -1,0 +1,64 @@
+/**
+ * Who may do what: the one table that HTTP, rooms and screens go by. `DEVELOPERS.md` shows it; a test compares
+ * the two and tries every cell.
+ *
+ * In the flow: [table] -> may. Pure.
+ */
+import { BOARD_ROLES, type BoardRole } from '../contract/roles.ts';
+
+/** How far an action reaches: to everything, only to one's own, only to that of a minor one guards, or not at all. */
+export type Reach = 'any' | 'own' | 'ward' | 'none';
+
+interface Row {
+  /** Completes "who may …". */
+  says: string;
+  reach: Readonly<Record<BoardRole, Reach>>;
+}
+
+const short = { '+': 'any', o: 'own', w: 'ward', '-': 'none' } as const;
+
+/** @param cells One sign a role, in the order of `BOARD_ROLES`: + any, o own, w ward, - none. */
+function row(cells: string, says: string): Row {
+  const signs = cells.split(' ');
+  const reach = BOARD_ROLES.map((role, at) => {
+    const sign = signs[at];
+    if (sign !== '+' && sign !== 'o' && sign !== 'w' && sign !== '-') throw new Error(`No cell for ${role}.`);
+    return [role, short[sign]];
+  });
+  return { says, reach: Object.fromEntries(reach) as Row['reach'] }; // one entry for each role, just made
+}
+
+/** Columns: host, owner, teacher, painter, peer, viewer, guardian. */
+export const PERMISSIONS = {
+  'board.see': row('+ + + + + + +', 'see a board, its pictures and figures'),
+  'board.rename': row('+ + - - - - -', 'rename the board'),
+  'board.delete': row('+ + - - - - -', 'delete the board'),
+  'reference.post': row('+ + + - - - -', 'post a reference'),
+  'painting.post': row('+ + + + - - -', 'post a painting'),
+  'painting.note': row('+ o + o o - -', 'note paint, drying and light of a painting'),
+  'picture.withdraw': row('+ + + o o o o', 'take a picture back'),
+  'invite.make': row('+ + + - - - -', 'invite, list invitations'),
+  'invite.end': row('+ + + - - - -', 'take an invitation back'),
+  'member.role': row('+ + - - - - -', 'change what a member is'),
+  'member.end': row('+ + o o o o o', 'end somebody’s access (one’s own: leave)'),
+  'consent.see': row('+ + + o o o w', 'see what was said about consent'),
+  'consent.say': row('o o o o o o w', 'give or withdraw consent'),
+  'group.see': row('+ + + + + + +', 'see a group, its members and boards'),
+  'group.rename': row('+ + - - - - -', 'rename the group'),
+  'group.delete': row('+ + - - - - -', 'delete the group, its boards stay'),
+  'group.board': row('+ + + - - - -', 'make a board for the group'),
+  'group.invite.make': row('+ + + - - - -', 'invite to the group, list invitations'),
+  'group.invite.end': row('+ + + - - - -', 'take a group’s invitation back'),
+  'group.member.role': row('+ + - - - - -', 'change what a member of the group is'),
+  'group.member.end': row('+ + o o o o o', 'end membership of the group (own: leave)'),
+  'room.setup': row('+ + + - - - -', 'write planes, outlines of references, air, conditions, plan'),
+  'room.painting': row(
+    '+ o + o o - -',
+    'write outlines, photo, intention, focus, meant and answers of a painting',
+  ),
+  'room.cards': row('+ - + - - - -', 'write adjustment cards'),
+  'room.result': row('- - - - - - -', 'write results (the server alone)'),
+  'room.mark': row('+ o + o o - -', 'make a mark, change or remove it'),
+} satisfies Record<string, Row>;
+
+export type Action = keyof typeof PERMISSIONS;

@@ -1,0 +1,234 @@
+/** For every action over HTTP: how somebody tries it, through the handler that a browser would reach. */
+
+import { PUT as sayConsent } from '#app/api/boards/[boardId]/consents/[personId]/[use]/route.ts';
+import { GET as seeConsents } from '#app/api/boards/[boardId]/consents/route.ts';
+import { DELETE as endInvite } from '#app/api/boards/[boardId]/invites/[token]/route.ts';
+import { GET as listInvites, POST as makeInvite } from '#app/api/boards/[boardId]/invites/route.ts';
+import { GET as seeMeasures } from '#app/api/boards/[boardId]/measures/[pictureId]/route.ts';
+import { DELETE as endAccess, PATCH as setRole } from '#app/api/boards/[boardId]/members/[personId]/route.ts';
+import {
+  PATCH as notePicture,
+  GET as seePicture,
+  DELETE as withdraw,
+} from '#app/api/boards/[boardId]/pictures/[pictureId]/route.ts';
+import { POST as postPicture } from '#app/api/boards/[boardId]/pictures/route.ts';
+import {
+  DELETE as deleteBoard,
+  PATCH as renameBoard,
+  GET as seeBoard,
+} from '#app/api/boards/[boardId]/route.ts';
+import { POST as makeBoard } from '#app/api/boards/route.ts';
+import { DELETE as endGroupInvite } from '#app/api/groups/[groupId]/invites/[token]/route.ts';
+import { GET as listGroupInvites, POST as makeGroupInvite } from '#app/api/groups/[groupId]/invites/route.ts';
+import {
+  DELETE as endMembership,
+  PATCH as setGroupRole,
+} from '#app/api/groups/[groupId]/members/[personId]/route.ts';
+import {
+  DELETE as deleteGroup,
+  PATCH as renameGroup,
+  GET as seeGroup,
+} from '#app/api/groups/[groupId]/route.ts';
+import type { ConsentView } from '#server/core/contract/responses.ts';
+import type { Relation } from '#server/core/permissions/may.ts';
+import type { Action } from '#server/core/permissions/table.ts';
+import { addInvite } from '#server/store/invites.ts';
+import { aPainting, type Somebody } from '#tests/live/a-live-server.ts';
+import { aBoard, aGroup, call, type Outcome, outcomeOf, type Stage } from './cast.ts';
+
+export interface Probe {
+  what: string;
+  /** Whose things it is tried on. */
+  relations: readonly Relation[];
+  /** @param whose Who made or owns what is acted on. */
+  act(stage: Stage, who: Somebody, whose: Somebody): Promise<Outcome>;
+}
+
+export type HttpAction = Exclude<Action, `room.${string}`>;
+
+const OTHER = ['other'] as const;
+const OWN_OR_NOT = ['own', 'other'] as const;
+/** Owners and hosts have no row of their own to end. */
+const NO_ROW = ['person-not-found'];
+
+const inAnHour = () => new Date(Date.now() + 3_600_000);
+const anInvite = () => ({
+  ...{ tokenHash: crypto.randomUUID(), role: 'peer' as const, wardId: null, uses: null },
+  expiresAt: inAnHour(),
+});
+
+function pictureForm(kind: string): FormData {
+  const form = new FormData();
+  form.set('kind', kind);
+  if (kind === 'reference') form.set('rights', 'mine');
+  form.set('file', new File(['not looked at here'], 'study.jpg', { type: 'image/jpeg' }));
+  return form;
+}
+
+const posting = (kind: string): Probe => ({
+  what: 'posts it',
+  relations: OTHER,
+  act: async (stage, who) => {
+    const boardId = await aBoard(stage);
+    return outcomeOf(await call(postPicture, who, { boardId }, { method: 'POST', body: pictureForm(kind) }));
+  },
+});
+
+/** Something done to a fresh board, or to a painting on it. */
+function onBoard(
+  what: string,
+  relations: readonly Relation[],
+  act: (at: { boardId: string; who: Somebody; whose: Somebody }) => Promise<Response>,
+  alsoDone: readonly string[] = [],
+): Probe {
+  return {
+    what,
+    relations,
+    act: async (stage, who, whose) => {
+      return outcomeOf(await act({ boardId: await aBoard(stage), who, whose }), alsoDone);
+    },
+  };
+}
+
+function inGroup(
+  what: string,
+  relations: readonly Relation[],
+  act: (at: { groupId: string; who: Somebody; whose: Somebody }) => Promise<Response>,
+  alsoDone: readonly string[] = [],
+): Probe {
+  return {
+    what,
+    relations,
+    act: async ({ people }, who, whose) => {
+      return outcomeOf(await act({ groupId: await aGroup(people), who, whose }), alsoDone);
+    },
+  };
+}
+
+export const HTTP_PROBES: Record<HttpAction, Probe[]> = {
+  'board.see': [
+    onBoard('opens it', OTHER, ({ boardId, who }) => call(seeBoard, who, { boardId })),
+    onBoard('reads figures', OTHER, async ({ boardId, who, whose }) => {
+      return call(seeMeasures, who, { boardId, pictureId: await aPainting(boardId, whose.id) });
+    }),
+    onBoard('reads what is known of a picture', OTHER, async ({ boardId, who, whose }) => {
+      return call(seePicture, who, { boardId, pictureId: await aPainting(boardId, whose.id) });
+    }),
+  ],
+  'board.rename': [
+    onBoard('renames it', OTHER, ({ boardId, who }) => {
+      return call(renameBoard, who, { boardId }, { method: 'PATCH', body: { title: 'Another title' } });
+    }),
+  ],
+  'board.delete': [
+    onBoard('deletes it', OTHER, ({ boardId, who }) =>
+      call(deleteBoard, who, { boardId }, { method: 'DELETE' }),
+    ),
+  ],
+  'reference.post': [posting('reference')],
+  'painting.post': [posting('painting')],
+  'painting.note': [
+    onBoard('notes it', OWN_OR_NOT, async ({ boardId, who, whose }) => {
+      const pictureId = await aPainting(boardId, whose.id);
+      return call(notePicture, who, { boardId, pictureId }, { method: 'PATCH', body: { medium: 'oil' } });
+    }),
+  ],
+  'picture.withdraw': [
+    onBoard('takes it back', OWN_OR_NOT, async ({ boardId, who, whose }) => {
+      const pictureId = await aPainting(boardId, whose.id);
+      return call(withdraw, who, { boardId, pictureId }, { method: 'DELETE' });
+    }),
+  ],
+  'invite.make': [
+    onBoard('makes one', OTHER, ({ boardId, who }) => {
+      return call(makeInvite, who, { boardId }, { method: 'POST', body: { role: 'peer', hours: 1 } });
+    }),
+    onBoard('lists them', OTHER, ({ boardId, who }) => call(listInvites, who, { boardId })),
+  ],
+  'invite.end': [
+    onBoard('takes one back', OTHER, async ({ boardId, who }) => {
+      const { id } = await addInvite({ boardId }, anInvite());
+      return call(endInvite, who, { boardId, token: id }, { method: 'DELETE' });
+    }),
+  ],
+  'member.role': [
+    onBoard('makes somebody a peer', OTHER, ({ boardId, who, whose }) => {
+      const params = { boardId, personId: whose.id };
+      return call(setRole, who, params, { method: 'PATCH', body: { role: 'peer' } });
+    }),
+  ],
+  'member.end': [
+    onBoard(
+      'ends it',
+      OWN_OR_NOT,
+      ({ boardId, who, whose }) => {
+        return call(endAccess, who, { boardId, personId: whose.id }, { method: 'DELETE' });
+      },
+      NO_ROW,
+    ),
+  ],
+  'consent.see': [
+    {
+      what: 'reads it',
+      relations: ['own', 'ward', 'other'],
+      act: async (stage, who, whose) => {
+        const boardId = await aBoard(stage);
+        await aPainting(boardId, whose.id);
+        const answer = await call(seeConsents, who, { boardId });
+        if (!answer.ok) return outcomeOf(answer);
+        const seen = (await answer.json()) as ConsentView[];
+        return seen.some(({ person }) => person.id === whose.id) ? 'done' : 'refused';
+      },
+    },
+  ],
+  'consent.say': [
+    onBoard('says it', ['own', 'ward', 'other'], ({ boardId, who, whose }) => {
+      const params = { boardId, personId: whose.id, use: 'example' };
+      return call(sayConsent, who, params, { method: 'PUT', body: { given: true } });
+    }),
+  ],
+  'group.see': [inGroup('opens it', OTHER, ({ groupId, who }) => call(seeGroup, who, { groupId }))],
+  'group.rename': [
+    inGroup('renames it', OTHER, ({ groupId, who }) => {
+      return call(renameGroup, who, { groupId }, { method: 'PATCH', body: { name: 'Friday class' } });
+    }),
+  ],
+  'group.delete': [
+    inGroup('deletes it', OTHER, ({ groupId, who }) =>
+      call(deleteGroup, who, { groupId }, { method: 'DELETE' }),
+    ),
+  ],
+  'group.board': [
+    inGroup('makes one', OTHER, ({ groupId, who }) => {
+      return call(makeBoard, who, {}, { method: 'POST', body: { title: 'Weir', group: groupId } });
+    }),
+  ],
+  'group.invite.make': [
+    inGroup('makes one', OTHER, ({ groupId, who }) => {
+      return call(makeGroupInvite, who, { groupId }, { method: 'POST', body: { role: 'peer', hours: 1 } });
+    }),
+    inGroup('lists them', OTHER, ({ groupId, who }) => call(listGroupInvites, who, { groupId })),
+  ],
+  'group.invite.end': [
+    inGroup('takes one back', OTHER, async ({ groupId, who }) => {
+      const { id } = await addInvite({ groupId }, anInvite());
+      return call(endGroupInvite, who, { groupId, token: id }, { method: 'DELETE' });
+    }),
+  ],
+  'group.member.role': [
+    inGroup('makes somebody a peer', OTHER, ({ groupId, who, whose }) => {
+      const params = { groupId, personId: whose.id };
+      return call(setGroupRole, who, params, { method: 'PATCH', body: { role: 'peer' } });
+    }),
+  ],
+  'group.member.end': [
+    inGroup(
+      'ends it',
+      OWN_OR_NOT,
+      ({ groupId, who, whose }) => {
+        return call(endMembership, who, { groupId, personId: whose.id }, { method: 'DELETE' });
+      },
+      NO_ROW,
+    ),
+  ],
+};
