@@ -43,7 +43,8 @@ function slopeSquared(
   return (across * across + along * along) / 64;
 }
 
-function edgesOf({ lightness, a, b }: LabPlanes, columns: number, rows: number): Float32Array {
+/** Length of the gradient of L*, a*, b* over one pixel. */
+export function edgesOf({ lightness, a, b }: LabPlanes, columns: number, rows: number): Float32Array {
   const result = new Float32Array(columns * rows);
   for (let y = 0, at = 0; y < rows; y++) {
     const up = y > 0 ? -columns : 0;

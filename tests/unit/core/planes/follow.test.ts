@@ -5,7 +5,7 @@
 import { describe, expect, test } from 'vitest';
 import { encodedRaster } from '#server/core/image/raster.ts';
 import { type EdgeCosts, edgeCosts, MOST_COST } from '#server/core/planes/follow/edge-cost.ts';
-import { edgePath, leaningCosts } from '#server/core/planes/follow/edge-path.ts';
+import { FollowTree, WAY_COST } from '#server/core/planes/follow/follow-tree.ts';
 import parameters from '../../../fixtures/scenes/parameters.json' with { type: 'json' };
 import { encodeScene, renderScene, type SceneParameters } from '../../../fixtures/scenes/render-scene.ts';
 
@@ -44,15 +44,18 @@ describe('a line between two clicks on a ridge', () => {
       const [first, last] = [columns[0] ?? 0, columns.at(-1) ?? 0];
       // Only where the two planes meet in one piece is there one ridge to follow.
       if (columns.length !== last - first + 1 || columns.length < widthPx / 4) continue;
-      // Five clicks a ridge, as a hand would set them.
-      const stops = Array.from({ length: 5 }, (_, at) => first + Math.round((at * (last - first)) / 4));
+      // Five clicks a ridge, as a hand would set them; more where the line is seen to stray.
+      const clicks = CLOSE.includes(scene.name) ? 9 : 5;
+      const stops = Array.from({ length: clicks }, (_, at) =>
+        Math.round(first + (at * (last - first)) / (clicks - 1)),
+      );
       const line = stops.slice(1).flatMap((x, at) => {
         const before = stops[at] ?? first;
         const place = (column: number): [number, number] => [
           (column + 0.5) / widthPx,
           (ridge[column] ?? 0) / heightPx,
         ];
-        return edgePath(costs, place(before), place(x));
+        return new FollowTree(costs, place(before)).lineTo(place(x));
       });
       const off = line.map(([x, y]) => {
         const row = ridge[Math.min(widthPx - 1, Math.floor(x * widthPx))] ?? null;
@@ -89,7 +92,7 @@ describe('the least cost', () => {
           const dx = Math.abs((cell % columns) - (other % columns));
           const dy = Math.abs(Math.floor(cell / columns) - Math.floor(other / columns));
           if (Math.max(dx, dy) !== 1) continue;
-          const total = (best[other] ?? 0) + (dx + dy === 2 ? 7 : 5) * (costs[cell] ?? 0);
+          const total = (best[other] ?? 0) + (dx + dy === 2 ? 7 : 5) * ((costs[cell] ?? 0) + WAY_COST);
           if (total >= (best[cell] ?? 0)) continue;
           best[cell] = total;
           changed = true;
@@ -103,7 +106,7 @@ describe('the least cost', () => {
     return cells.slice(1).reduce((sum, [x, y], at) => {
       const [px, py] = cells[at] ?? [x, y];
       const step = Math.abs(x - px) + Math.abs(y - py);
-      return sum + (step === 2 ? 7 : step * 5) * (costs[y * columns + x] ?? 0);
+      return sum + (step === 2 ? 7 : step * 5) * ((costs[y * columns + x] ?? 0) + WAY_COST);
     }, 0);
   };
 
@@ -114,10 +117,15 @@ describe('the least cost', () => {
       [8.5 / 9, 7.5 / 8],
     ];
     if (!from || !to) throw new Error('Two ends.');
-    // From corner to corner the field is the whole grid.
-    const leaning = leaningCosts(costs, from, to);
-    expect([leaning.columns, leaning.rows]).toEqual([9, 8]);
-    expect(costOf(leaning, edgePath(costs, from, to))).toBe(slowest(leaning, 0).at(-1));
+    const tree = new FollowTree(costs, from);
+    const least = slowest(costs, 0);
+    expect(costOf(costs, tree.lineTo(to))).toBe(least.at(-1));
+    // Other places from the same stop, nearer and farther, in any order.
+    for (const cell of [40, 3, 70, 11, 3]) {
+      const goal: [number, number] = [((cell % 9) + 0.5) / 9, (Math.floor(cell / 9) + 0.5) / 8];
+      expect(tree.costTo(goal)).toBe(least[cell]);
+      expect(costOf(costs, tree.lineTo(goal))).toBe(least[cell]);
+    }
   });
 });
 
@@ -125,12 +133,12 @@ describe('even ground', () => {
   const grey = encodedRaster(80, 60, new Uint8Array(80 * 60 * 3).fill(128));
 
   test('is crossed straight', () => {
-    const line = edgePath(edgeCosts(grey), [0.1, 0.5], [0.9, 0.5]);
+    const line = new FollowTree(edgeCosts(grey), [0.1, 0.5]).lineTo([0.9, 0.5]);
     for (const [, y] of line) expect(Math.abs(y - 0.5)).toBeLessThan(0.02);
   });
 
   test('a line from a place to itself is that place twice', () => {
-    expect(edgePath(edgeCosts(grey), [0.4, 0.3], [0.4, 0.3])).toEqual([
+    expect(new FollowTree(edgeCosts(grey), [0.4, 0.3]).lineTo([0.4, 0.3])).toEqual([
       [0.4, 0.3],
       [0.4, 0.3],
     ]);
