@@ -20,7 +20,7 @@ import { useDragOrder } from './use-drag-order.ts';
 /** @param shown Whether its leaf is the one that is seen. */
 export function PlaneList({ shown }: { shown: boolean }) {
   const { planes, may, write, undo } = useBoardLive();
-  const { open } = useProposeDesk();
+  const { choosing } = useProposeDesk();
   const { planeId, setPlaneId } = useTools();
   const [deleted, setDeleted] = useState<string | null>(null);
   const order = useDragOrder(planes.length, (from, to) => {
@@ -74,10 +74,12 @@ export function PlaneList({ shown }: { shown: boolean }) {
             </Button>
           </p>
         ) : null}
-        <div ref={carryPlace}>
+        <div ref={carryPlace} hidden={choosing}>
           <Carry />
         </div>
-        {may.setup && !open ? <AddPlane onAdded={() => setDeleted(null)} /> : null}
+        {may.setup && (planes.length === 0 || !choosing) ? (
+          <AddPlane onAdded={() => setDeleted(null)} />
+        ) : null}
         <FindAgain />
       </section>
       <SceneConditions />

@@ -61,11 +61,15 @@ function Found({ target, onTaken }: { target: FindTarget; onTaken(taken: Taken):
   const found = useGroupings(target.picture);
   const { groupings } = found;
   if (groupings) return <Alternatives target={target} groupings={groupings} onTaken={onTaken} />;
-  return <Waiting found={found} side={target.picture.kind} />;
+  return <Waiting found={found} target={target} />;
 }
 
-function Waiting({ found, side }: { found: GroupingsOfPicture; side: FindTarget['picture']['kind'] }) {
+/** The small pictures that are likely to come, so that nothing moves when they do. */
+const PLACES = { set: [0, 1, 2, 3, 4, 5], match: [0] };
+
+function Waiting({ found, target }: { found: GroupingsOfPicture; target: FindTarget }) {
   const { failed, doing, again } = found;
+  const { kind, width, height } = target.picture;
   if (failed) {
     return (
       <Notice trouble sentence={failed === 'fetch' ? words.away : words.tooOld}>
@@ -76,11 +80,11 @@ function Waiting({ found, side }: { found: GroupingsOfPicture; side: FindTarget[
   return (
     <>
       <p className={styles.doing} role="status">
-        {doing === 'propose' ? words.doing.propose : words.doing.fetch(side)}
+        {doing === 'propose' ? words.doing.propose : words.doing.fetch(kind)}
       </p>
       <div className={styles.groupings} aria-hidden="true">
-        {[0, 1, 2, 3].map((at) => (
-          <span key={at} className={styles.blank} />
+        {PLACES[target.way].map((at) => (
+          <span key={at} className={styles.blank} style={{ aspectRatio: width / height }} />
         ))}
       </div>
     </>

@@ -9,9 +9,9 @@ import { useFindTargets } from './use-find-targets.ts';
 
 export function FindOffer() {
   const { planes, ready } = useBoardLive();
-  const { ask, shown } = useProposeDesk();
+  const { ask, choosing } = useProposeDesk();
   const targets = useFindTargets();
-  if (!ready || planes.length > 0 || targets.length === 0 || shown) return null;
+  if (!ready || planes.length > 0 || targets.length === 0 || choosing) return null;
   return (
     <div className={styles.offer}>
       <Button weight="main" aria-keyshortcuts="F" onClick={ask}>

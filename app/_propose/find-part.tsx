@@ -28,7 +28,7 @@ interface FindPartProps {
 
 export function FindPart({ shown, onTaken }: FindPartProps) {
   const { planes, ready, outlinesOf } = useBoardLive();
-  const { open } = useProposeDesk();
+  const { open, choosing: stillChoosing, setChoosing } = useProposeDesk();
   const targets = useFindTargets();
   const [taken, setTaken] = useState<Taken | null>(null);
   const bare = planes.length === 0;
@@ -37,12 +37,17 @@ export function FindPart({ shown, onTaken }: FindPartProps) {
   const begun = useRef(first);
   const choosing = ready && shown && (bare || open) && first !== null;
   if (!choosing) begun.current = first;
+  useEffect(() => setChoosing(choosing), [setChoosing, choosing]);
   const started = targets.find(({ picture }) => picture.id === begun.current?.picture.id) ?? first;
   const done = useRef(onTaken);
   done.current = onTaken;
+  const told = useRef<Taken | null>(null);
+  // Once the groupings have left the screen and the rest is back.
   useEffect(() => {
-    if (taken) done.current();
-  }, [taken]);
+    if (!taken || stillChoosing || told.current === taken) return;
+    told.current = taken;
+    done.current();
+  }, [taken, stillChoosing]);
   return (
     <>
       {ready && bare && targets.length === 0 ? <p className={styles.note}>{words.onlyLook}</p> : null}
@@ -84,9 +89,9 @@ function AfterTaking({ taken, done }: { taken: Taken; done(): void }) {
 export function FindAgain() {
   const { board, planes } = useBoardLive();
   const { paintingId } = useTools();
-  const { open, ask } = useProposeDesk();
+  const { choosing, ask } = useProposeDesk();
   const targets = useFindTargets();
-  if (planes.length === 0 || open) return null;
+  if (planes.length === 0 || choosing) return null;
   if (targets.length > 0) {
     return (
       <div>

@@ -20,6 +20,9 @@ export interface ProposeDesk {
   /** Asked for on a board that has planes; a bare board is always offered them. */
   open: boolean;
   close(): void;
+  /** Whether groupings are on the screen, or on their way. */
+  choosing: boolean;
+  setChoosing(choosing: boolean): void;
   /** Rises each time somebody asks for the planes: the leaf turns, the groupings take the keys. */
   asked: number;
   ask(): void;
@@ -39,6 +42,7 @@ export function useProposeDesk(): ProposeDesk {
 export function ProposeDeskProvider({ children }: { children: ReactNode }) {
   const [line] = useState(() => new ProposalLine());
   const [open, setOpen] = useState(false);
+  const [choosing, setChoosing] = useState(false);
   const [asked, setAsked] = useState(0);
   const [shown, show] = useState<Shown | null>(null);
   const close = useCallback(() => setOpen(false), []);
@@ -47,8 +51,8 @@ export function ProposeDeskProvider({ children }: { children: ReactNode }) {
     setAsked((before) => before + 1);
   }, []);
   const desk = useMemo<ProposeDesk>(
-    () => ({ line, open, close, asked, ask, shown, show }),
-    [line, open, close, asked, ask, shown],
+    () => ({ line, open, close, choosing, setChoosing, asked, ask, shown, show }),
+    [line, open, close, choosing, asked, ask, shown],
   );
   return <DeskContext value={desk}>{children}</DeskContext>;
 }
