@@ -7,10 +7,10 @@
 import { BOARD_ROLES, type BoardRole } from '../core/contract/roles.ts';
 import { Problem } from '../core/problem.ts';
 import { wardsInGroup, wardsOn } from '../store/guardians.ts';
-import { spendHostLink } from '../store/host-links.ts';
+import { hostLinkWorks, spendHostLink } from '../store/host-links.ts';
 import { findInvite, type InviteRow, type Place } from '../store/invites.ts';
 import { joinByInvite, placeOf } from '../store/joining.ts';
-import { addPerson, makeHost, type PersonRow } from '../store/people.ts';
+import { addPerson, findPerson, listHosts, makeHost, type PersonRow } from '../store/people.ts';
 import { roleInGroup, roleOn } from './roles.ts';
 import { startSession, type Visitor } from './session.ts';
 import { hashToken, sameSecret } from './tokens.ts';
@@ -18,6 +18,8 @@ import { hashToken, sameSecret } from './tokens.ts';
 export interface Entering {
   key: string;
   name: string;
+  /** With a host's key: the host one was before, to go on as them. */
+  as?: string | undefined;
   /** Who the browser already is, or null. */
   visitor: Visitor | null;
   /** VEILSTEP_HOST_KEY, or null. */
@@ -40,7 +42,8 @@ type Key = { kind: 'host' } | { kind: 'invite'; invite: InviteRow };
 export async function enter(entering: Entering, now = new Date()): Promise<Entered> {
   const key = await readKey(entering, now);
   const visitor = key.kind === 'host' ? await asHost(entering) : await asInvited(entering, key.invite, now);
-  const setCookie = entering.visitor ? null : await startSession(visitor.personId, entering.secure, now);
+  const goesOn = entering.visitor?.personId === visitor.personId;
+  const setCookie = goesOn ? null : await startSession(visitor.personId, entering.secure, now);
   return { visitor, setCookie, place: key.kind === 'host' ? null : placeOf(key.invite) };
 }
 
@@ -53,6 +56,16 @@ async function readKey({ key, hostKey }: Entering, now: Date): Promise<Key> {
   throw linkNotValid();
 }
 
+/** The hosts whom a host's key lets go on as themselves, oldest first; none for any other key. */
+export async function hostsBehind(
+  key: string,
+  hostKey: string | null,
+  now = new Date(),
+): Promise<{ id: string; name: string; since: Date }[]> {
+  const fits = (hostKey !== null && sameSecret(key, hostKey)) || (await hostLinkWorks(hashToken(key), now));
+  return fits ? listHosts() : [];
+}
+
 function linkNotValid(): Problem {
   return new Problem(
     'link-not-valid',
@@ -60,7 +73,10 @@ function linkNotValid(): Problem {
   );
 }
 
-async function asHost({ visitor, name }: Entering): Promise<Visitor> {
+/** Whoever holds a host's key may do all that any host may, so they may also be the one they were. */
+async function asHost({ visitor, name, as }: Entering): Promise<Visitor> {
+  const before = as === undefined ? null : await findPerson(as);
+  if (before?.isHost) return visitorFrom(before);
   if (visitor?.isHost) return visitor;
   return visitorFrom(visitor ? await makeHost(visitor.personId) : await addPerson(name, true));
 }

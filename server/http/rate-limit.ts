@@ -18,6 +18,20 @@ export const ENTERING: Limit = { what: 'tries to enter', limit: 60, windowMs: 60
 export const UPLOADING: Limit = { what: 'uploads', limit: 60, windowMs: 60_000 };
 export const INVITING: Limit = { what: 'new invites', limit: 60, windowMs: 60_000 };
 
+const QUARTER_HOUR_MS = 15 * 60_000;
+const SIGN_IN = 'tries to sign in';
+/** With one address from one place: a guesser gets nowhere, somebody who mistypes does. */
+export const SIGNING_IN: Limit = { what: SIGN_IN, limit: 10, windowMs: QUARTER_HOUR_MS };
+/** With one address from anywhere; more than above, so that nobody is locked out by a stranger's ten tries. */
+export const SIGNING_IN_EMAIL: Limit = { what: SIGN_IN, limit: 100, windowMs: QUARTER_HOUR_MS };
+/** From one place with any address; a class behind one router signs in together. */
+export const SIGNING_IN_ADDRESS: Limit = { what: SIGN_IN, limit: 60, windowMs: QUARTER_HOUR_MS };
+export const CHANGING_PASSWORD: Limit = {
+  what: 'tries to change a password',
+  limit: 10,
+  windowMs: QUARTER_HOUR_MS,
+};
+
 const COUNTS = Symbol.for('veilstep.rate-limit');
 /** Above this many keys the ones whose window is over are dropped. */
 const MOST_KEYS = 10_000;
@@ -36,18 +50,23 @@ interface Count {
 export function countCall({ what, limit, windowMs }: Limit, who: string, now = Date.now()): void {
   const counts = allCounts();
   if (counts.size > MOST_KEYS) dropOver(counts, now);
-  const key = `${what} ${who}`;
+  const key = `${what} ${limit} ${who}`;
   const standing = counts.get(key);
   const count = standing && standing.endsAt > now ? standing : { used: 0, endsAt: now + windowMs };
   counts.set(key, count);
   count.used += 1;
   if (count.used <= limit) return;
-  const seconds = Math.ceil((count.endsAt - now) / 1000);
   throw new Problem(
     'too-many-requests',
-    `Too many ${what}: at most ${limit} in ${Math.round(windowMs / 1000)} seconds. Wait ${seconds} ` +
-      `second${seconds === 1 ? '' : 's'} and try again.`,
+    `Too many ${what}: at most ${limit} in ${inWords(windowMs)}. Wait ${inWords(count.endsAt - now)} and try again.`,
   );
+}
+
+/** Whole seconds, or whole minutes from two minutes on, rounded up. */
+function inWords(durationMs: number): string {
+  const seconds = Math.ceil(durationMs / 1000);
+  if (seconds >= 120) return `${Math.ceil(seconds / 60)} minutes`;
+  return `${seconds} second${seconds === 1 ? '' : 's'}`;
 }
 
 function allCounts(): Map<string, Count> {

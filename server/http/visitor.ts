@@ -73,7 +73,7 @@ export function refuseUnless(allowed: boolean, doing: string): void {
 
 /** @param doing As above. @throws Problem 'not-allowed' unless the permission table lets the role do this. */
 export function refuseUnlessMay(
-  role: BoardRole,
+  role: BoardRole | 'stranger',
   action: Action,
   doing: string,
   relation: Relation = 'other',

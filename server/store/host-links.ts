@@ -13,3 +13,10 @@ export async function spendHostLink(tokenHash: string, now: Date): Promise<boole
   });
   return count === 1;
 }
+
+/** Whether a link is there, unused and not expired, without using it. */
+export async function hostLinkWorks(tokenHash: string, now: Date): Promise<boolean> {
+  return (
+    (await database().hostLink.count({ where: { tokenHash, usedAt: null, expiresAt: { gt: now } } })) > 0
+  );
+}

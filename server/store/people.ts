@@ -34,3 +34,13 @@ export async function namesOf(ids: readonly string[]): Promise<Map<string, strin
   });
   return new Map(rows.map((row) => [row.id, row.name]));
 }
+
+/** Everybody who is a host, oldest first. */
+export async function listHosts(): Promise<{ id: string; name: string; since: Date }[]> {
+  const rows = await database().person.findMany({
+    where: { isHost: true },
+    select: { id: true, name: true, createdAt: true },
+    orderBy: { createdAt: 'asc' },
+  });
+  return rows.map(({ id, name, createdAt }) => ({ id, name, since: createdAt }));
+}

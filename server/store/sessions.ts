@@ -27,8 +27,9 @@ export async function endSession(tokenHash: string): Promise<void> {
   await database().session.deleteMany({ where: { tokenHash } });
 }
 
-/** Removes what is over at `now`: sessions and unused host links. */
+/** Removes what is over at `now`: sessions, host links and links to come back by. */
 export async function removeExpired(now: Date): Promise<void> {
   await database().session.deleteMany({ where: { expiresAt: { lte: now } } });
   await database().hostLink.deleteMany({ where: { expiresAt: { lte: now } } });
+  await database().returnLink.deleteMany({ where: { expiresAt: { lte: now } } });
 }

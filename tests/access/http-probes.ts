@@ -29,6 +29,7 @@ import {
   PATCH as renameGroup,
   GET as seeGroup,
 } from '#app/api/groups/[groupId]/route.ts';
+import { POST as makeReturnLink } from '#app/api/people/[personId]/return-link/route.ts';
 import type { ConsentView } from '#server/core/contract/responses.ts';
 import type { Relation } from '#server/core/permissions/may.ts';
 import type { Action } from '#server/core/permissions/table.ts';
@@ -230,5 +231,14 @@ export const HTTP_PROBES: Record<HttpAction, Probe[]> = {
       },
       NO_ROW,
     ),
+  ],
+  'return.link': [
+    {
+      what: 'makes one',
+      relations: OTHER,
+      act: async (_stage, who, whose) => {
+        return outcomeOf(await call(makeReturnLink, who, { personId: whose.id }, { method: 'POST' }));
+      },
+    },
   ],
 };

@@ -35,8 +35,11 @@ function whose(tried: Tried, relation: Relation): { person: Somebody; relation: 
   return { person: people.ward, relation: tried === 'guardian' ? 'ward' : 'other' };
 }
 
+/** Asked of the server itself: there is no board or group whose being there could be kept from a stranger. */
+const OF_THE_SERVER: readonly Action[] = ['return.link'];
+
 function expected(tried: Tried, action: Action, relation: Relation): Outcome {
-  if (!isRole(tried)) return 'hidden';
+  if (!isRole(tried)) return OF_THE_SERVER.includes(action) ? 'refused' : 'hidden';
   return may(tried, action, relation) ? 'done' : 'refused';
 }
 

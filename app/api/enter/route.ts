@@ -11,10 +11,11 @@ import { boardsOf } from '#server/store/groups.ts';
 /** Enters with a key and a name; answers who you are and, for an invite, the board or the group it leads to. */
 export const POST = handle(async (request) => {
   countCall(ENTERING, addressOf(request));
-  const { key, name } = await readJson(request, EnterRequest);
+  const { key, name, as } = await readJson(request, EnterRequest);
   const entered = await enter({
     key,
     name,
+    as,
     visitor: await readSession(request.headers.get('cookie')),
     hostKey: environment().hostKey,
     secure: cameSecurely(request),

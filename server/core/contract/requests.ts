@@ -14,8 +14,48 @@ export const BoardTitle = z
   .min(1, 'Write a title.')
   .max(120, 'A title has at most 120 characters.');
 
-export const EnterRequest = z.strictObject({ key: z.string().min(1).max(200), name: PersonName });
+const LinkKey = z.string().min(1).max(200);
+
+export const EnterRequest = z.strictObject({
+  key: LinkKey,
+  name: PersonName,
+  /** With a host's key only: id of the host one was before, to go on as them. */
+  as: z.string().max(64).optional(),
+});
 export type EnterRequest = z.infer<typeof EnterRequest>;
+
+/** Case does not tell two addresses apart here, as with every provider in practice. */
+const Email = z
+  .string()
+  .trim()
+  .toLowerCase()
+  .max(254, 'An e-mail address has at most 254 characters.')
+  .pipe(z.email('Write the whole e-mail address.'));
+
+/** NIST SP 800-63B §5.1.1.2: length alone is asked for, any characters, the same ones however they are typed. */
+const NewPassword = z
+  .string()
+  .normalize('NFKC')
+  .min(10, 'A password has at least 10 characters; a few words make a good one.')
+  .max(200, 'A password has at most 200 characters.');
+
+/** A password that is only compared. */
+const KnownPassword = z.string().normalize('NFKC').max(400);
+
+/** E-mail and password for oneself; `current` where one has a password already. */
+export const AccountRequest = z.strictObject({
+  email: Email,
+  password: NewPassword,
+  current: KnownPassword.optional(),
+});
+export type AccountRequest = z.infer<typeof AccountRequest>;
+
+export const SignInRequest = z.strictObject({ email: Email, password: KnownPassword });
+export type SignInRequest = z.infer<typeof SignInRequest>;
+
+/** Coming back by a link; with a new password where one has an e-mail address here. */
+export const ReturnRequest = z.strictObject({ key: LinkKey, password: NewPassword.optional() });
+export type ReturnRequest = z.infer<typeof ReturnRequest>;
 
 export const BoardRequest = z.strictObject({ title: BoardTitle });
 export type BoardRequest = z.infer<typeof BoardRequest>;

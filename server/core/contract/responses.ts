@@ -12,6 +12,20 @@ export interface PersonView {
   name: string;
 }
 
+/** What somebody can see of themselves. */
+export interface AccountView extends PersonView {
+  /** Null for who gave nothing but a name. */
+  email: string | null;
+  isHost: boolean;
+}
+
+/** A link for one person to come back by. */
+export interface ReturnLinkView {
+  url: string;
+  /** ISO 8601. */
+  expiresAt: string;
+}
+
 export interface BoardListItem {
   id: string;
   title: string;

@@ -51,6 +51,7 @@ export const PERMISSIONS = {
   'group.invite.end': row('+ + + - - - -', 'take a group’s invitation back'),
   'group.member.role': row('+ + - - - - -', 'change what a member of the group is'),
   'group.member.end': row('+ + o o o o o', 'end membership of the group (own: leave)'),
+  'return.link': row('+ - - - - - -', 'make a link for somebody to come back by'),
   'room.setup': row('+ + + - - - -', 'write planes, outlines of references, air, conditions, plan'),
   'room.painting': row(
     '+ o + o o - -',
