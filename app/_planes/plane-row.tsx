@@ -5,6 +5,7 @@ import { linePattern } from '#app/_easel/line-pattern.ts';
 import { troubleOf } from '#app/_easel/outline-trouble.ts';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { PlaneView } from '#app/_live/board-live-types.ts';
+import { outlineHold } from '#app/_live/presence.ts';
 import { words } from '#app/_words/en-easel.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import { PLANE_KINDS, PLANE_TILTS } from '#server/core/contract/setup.ts';
@@ -26,7 +27,9 @@ export function PlaneRow({ plane, last, dragged, dropBefore, dropAfter, grip, re
   const { may, write } = useBoardLive();
   const { planeId, setPlaneId } = useTools();
   const chosen = planeId === plane.id;
-  const where = useWhere(plane.id);
+  const place = useWhere(plane.id);
+  const holder = useHolder(plane.id);
+  const where = holder ? words.outline.movedBy(holder) : place;
   /** Alt with an arrow moves the plane, wherever in its row the focus is. */
   const onKeyDown = (event: KeyboardEvent) => {
     const by = event.altKey ? { ArrowUp: -1, ArrowDown: 1 }[event.key] : undefined;
@@ -53,7 +56,9 @@ export function PlaneRow({ plane, last, dragged, dropBefore, dropAfter, grip, re
           <LineSample number={plane.number} />
           <span className={styles.number}>{plane.number}</span>
           <span className={styles.name}>{plane.name}</span>
-          <span className={styles.where}>{plane.unreliable ? words.planes.unreliable : where}</span>
+          <span className={styles.where}>
+            {plane.unreliable && !holder ? words.planes.unreliable : where}
+          </span>
         </button>
         {may.setup ? (
           <span className={styles.grip} title={words.planes.drag(plane.name)} aria-hidden="true" {...grip} />
@@ -86,6 +91,14 @@ function useWhere(planeId: string): string {
   if (there && here) return words.planes.onBoth;
   if (referenceId === null || paintingId === null) return words.planes.outlined;
   return there ? words.planes.onReference : words.planes.onPainting;
+}
+
+/** Who else has hold of its outline on one of the pictures of the easel just now, or null. */
+function useHolder(planeId: string): string | null {
+  const { heldBy } = useBoardLive();
+  const { referenceId, paintingId } = useTools();
+  const on = (pictureId: string | null) => pictureId && heldBy(outlineHold(pictureId, planeId));
+  return on(referenceId) || on(paintingId) || null;
 }
 
 function PlaneFields({ plane, last, remove }: { plane: PlaneView; last: boolean; remove(): void }) {

@@ -85,6 +85,7 @@ function Rights({ draft, onChange }: Pick<DraftRowProps, 'draft' | 'onChange'>) 
         name={`${draft.key}-rights`}
         options={RIGHTS.map((right) => [right, words.rights[right]])}
         chosen={rights}
+        asks
         onChoose={(chosen) => onChange({ rights: chosen })}
       />
       {rights === 'free' || rights === 'permission' ? (
@@ -105,6 +106,8 @@ interface ChoicesProps<Option extends string> {
   name: string;
   options: readonly (readonly [Option, string])[];
   chosen: Option | null;
+  /** Nothing can be guessed here: the keys go to it first. */
+  asks?: boolean;
   onChoose(option: Option): void;
 }
 
@@ -112,9 +115,15 @@ function Choices<Option extends string>({ legend, name, options, chosen, onChoos
   return (
     <fieldset className={styles.choices}>
       <legend>{legend}</legend>
-      {options.map(([option, label]) => (
+      {options.map(([option, label], at) => (
         <label key={option} className={styles.choice}>
-          <input type="radio" name={name} checked={chosen === option} onChange={() => onChoose(option)} />
+          <input
+            type="radio"
+            name={name}
+            checked={chosen === option}
+            data-autofocus={(asks && at === 0) || undefined}
+            onChange={() => onChoose(option)}
+          />
           {label}
         </label>
       ))}

@@ -1,6 +1,6 @@
 'use client';
 /** Two ways to pictures on this device: its files, and on a phone its camera. IO: the browser's file picker. */
-import { type ChangeEvent, useRef } from 'react';
+import { type ChangeEvent, type RefObject, useRef } from 'react';
 import { Button, type ButtonWeight } from '#app/_ui/button.tsx';
 import { words } from '#app/_words/en.ts';
 import styles from './post.module.css';
@@ -18,12 +18,6 @@ interface FileChooserProps {
 export function FileChooser({ onFiles, label = words.post.choose, weight = 'main' }: FileChooserProps) {
   const files = useRef<HTMLInputElement>(null);
   const camera = useRef<HTMLInputElement>(null);
-  const take = (event: ChangeEvent<HTMLInputElement>) => {
-    const chosen = [...(event.target.files ?? [])];
-    // Emptied, so that choosing the same file again is a change again.
-    event.target.value = '';
-    if (chosen.length > 0) onFiles(chosen);
-  };
   return (
     <span className={styles.chooser}>
       <Button weight={weight} onClick={() => files.current?.click()}>
@@ -34,16 +28,30 @@ export function FileChooser({ onFiles, label = words.post.choose, weight = 'main
           {words.post.camera}
         </Button>
       </span>
-      <input ref={files} hidden type="file" multiple accept={ACCEPT} aria-label={label} onChange={take} />
-      <input
-        ref={camera}
-        hidden
-        type="file"
-        accept="image/*"
-        capture="environment"
-        aria-label={words.post.camera}
-        onChange={take}
-      />
+      <FileInput input={files} label={label} onFiles={onFiles} />
+      <FileInput input={camera} label={words.post.camera} camera onFiles={onFiles} />
     </span>
   );
+}
+
+interface FileInputProps {
+  input: RefObject<HTMLInputElement | null>;
+  label: string;
+  /** One picture from the camera, instead of files. */
+  camera?: boolean;
+  onFiles(files: File[]): void;
+}
+
+/** The browser's own file picker, unseen; opened by whatever holds `input`. */
+export function FileInput({ input, label, camera = false, onFiles }: FileInputProps) {
+  const take = (event: ChangeEvent<HTMLInputElement>) => {
+    const chosen = [...(event.target.files ?? [])];
+    // Emptied, so that choosing the same file again is a change again.
+    event.target.value = '';
+    if (chosen.length > 0) onFiles(chosen);
+  };
+  const kind = camera
+    ? { accept: 'image/*', capture: 'environment' as const }
+    : { accept: ACCEPT, multiple: true };
+  return <input ref={input} hidden type="file" {...kind} aria-label={label} onChange={take} />;
 }

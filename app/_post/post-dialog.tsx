@@ -1,6 +1,6 @@
 'use client';
 /** The sheet between choosing pictures and sending them: what each is, and whose. */
-import { useState } from 'react';
+import { type FormEvent, useState } from 'react';
 import { Button } from '#app/_ui/button.tsx';
 import { Dialog } from '#app/_ui/dialog.tsx';
 import { words } from '#app/_words/en.ts';
@@ -37,7 +37,8 @@ export function PostDialog({
   };
   const change = (key: string, changed: Partial<DraftPicture>) =>
     onDrafts(drafts.map((draft) => (draft.key === key ? { ...draft, ...changed } : draft)));
-  const send = () => {
+  const send = (event: FormEvent) => {
+    event.preventDefault();
     setTried(true);
     if (drafts.some((draft) => troubleWith(draft) !== null)) return;
     setTried(false);
@@ -46,27 +47,29 @@ export function PostDialog({
   const withoutReference = [...pictures, ...drafts].every(({ kind }) => kind === 'painting');
   return (
     <Dialog open={drafts.length > 0} onClose={close} title={words.post.title} wide>
-      <ul className={styles.drafts}>
-        {drafts.map((draft) => (
-          <DraftRow
-            key={draft.key}
-            draft={draft}
-            mayReference={mayReference}
-            earlier={earlier}
-            trouble={tried ? troubleWith(draft) : null}
-            onChange={(changed) => change(draft.key, changed)}
-            onLeaveOut={() => onDrafts(drafts.filter(({ key }) => key !== draft.key))}
-          />
-        ))}
-      </ul>
-      {withoutReference ? <p className={styles.hint}>{words.post.fromLife}</p> : null}
-      <div className={styles.acts}>
-        <Button weight="main" onClick={send}>
-          {words.post.send(drafts.length)}
-        </Button>
-        <FileChooser onFiles={onMoreFiles} label={words.post.more} weight="quiet" />
-        <p className={styles.hint}>{words.post.kinds}</p>
-      </div>
+      <form noValidate onSubmit={send}>
+        <ul className={styles.drafts}>
+          {drafts.map((draft) => (
+            <DraftRow
+              key={draft.key}
+              draft={draft}
+              mayReference={mayReference}
+              earlier={earlier}
+              trouble={tried ? troubleWith(draft) : null}
+              onChange={(changed) => change(draft.key, changed)}
+              onLeaveOut={() => onDrafts(drafts.filter(({ key }) => key !== draft.key))}
+            />
+          ))}
+        </ul>
+        {withoutReference ? <p className={styles.hint}>{words.post.fromLife}</p> : null}
+        <div className={styles.acts}>
+          <Button type="submit" weight="main" data-autofocus>
+            {words.post.send(drafts.length)}
+          </Button>
+          <FileChooser onFiles={onMoreFiles} label={words.post.more} weight="quiet" />
+          <p className={styles.hint}>{words.post.kinds}</p>
+        </div>
+      </form>
     </Dialog>
   );
 }

@@ -10,6 +10,7 @@ import { late, useEver } from '#app/_ui/late.tsx';
 import { words } from '#app/_words/en.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
 import { type DraftPicture, draftsFrom } from './draft-picture.ts';
+import { FileInput } from './file-chooser.tsx';
 import { pictureName } from './picture-names.ts';
 import styles from './post.module.css';
 import { useDrop } from './use-drop.ts';
@@ -21,6 +22,8 @@ interface Post {
   /** False for those who only look on. */
   allowed: boolean;
   take(files: File[]): void;
+  /** Opens this device's own sheet for choosing files; only in answer to a press. */
+  choose(): void;
   queue: PostingQueue;
 }
 
@@ -73,10 +76,13 @@ export function PostingProvider({ board, allowed, onPosted, children }: PostingP
   );
   const over = useDrop(allowed, take);
   const asked = useEver(drafts.length > 0);
-  const post = useMemo<Post>(() => ({ allowed, take, queue }), [allowed, take, queue]);
+  const files = useRef<HTMLInputElement>(null);
+  const choose = useCallback(() => files.current?.click(), []);
+  const post = useMemo<Post>(() => ({ allowed, take, choose, queue }), [allowed, take, choose, queue]);
   return (
     <PostContext value={post}>
       {children}
+      {allowed ? <FileInput input={files} label={words.post.choose} onFiles={take} /> : null}
       {over ? (
         <div className={styles.frame}>
           <span>{words.post.dropHere}</span>

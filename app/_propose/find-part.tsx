@@ -7,6 +7,7 @@
  */
 import { useEffect, useRef, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
+import { planesHold } from '#app/_live/presence.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { late } from '#app/_ui/late.tsx';
 import { proposeWords as words } from '#app/_words/en-propose.ts';
@@ -52,8 +53,22 @@ export function FindPart({ shown, onTaken }: FindPartProps) {
     <>
       {ready && bare && targets.length === 0 ? <p className={styles.note}>{words.onlyLook}</p> : null}
       {choosing && started ? <Chooser targets={targets} first={started} onTaken={setTaken} /> : null}
+      {choosing ? null : <ChosenByOther />}
       {taken && !choosing ? <AfterTaking taken={taken} done={() => setTaken(null)} /> : null}
     </>
+  );
+}
+
+/** Somebody else who is choosing planes for a picture of the easel. */
+function ChosenByOther() {
+  const { heldBy } = useBoardLive();
+  const { referenceId, paintingId } = useTools();
+  const on = (pictureId: string | null) => pictureId && heldBy(planesHold(pictureId));
+  const person = on(referenceId) || on(paintingId);
+  return (
+    <p className={styles.note} role="status">
+      {person ? words.choosing(person) : null}
+    </p>
   );
 }
 

@@ -20,7 +20,7 @@ export const proposeWords = {
   title: { reference: 'Planes in the reference', painting: 'Planes in the painting' },
   where: 'Find them in the',
   sides: { reference: 'Reference', painting: 'Painting' },
-  lead: 'In how many planes will you paint it? Look at each grouping on the picture. Names and lines can be corrected afterwards.',
+  lead: 'In how many planes will you paint it? Look at each grouping on the picture; names and lines can be corrected later.',
   leadMatch: (count: number) =>
     `Outlines for the board’s ${planesInWords(count)}, far to near in their order. Names and kinds stay as they are.`,
   doing: {
@@ -62,5 +62,5 @@ export const proposeWords = {
   onlyLook:
     'No planes yet. Whoever made the board, its teacher or the host chooses them; they appear here at once.',
   notYours: 'Only its painter, the teacher and the host outline this painting.',
-  keyFind: 'find the planes',
+  keyList: { find: 'find the planes', post: 'choose pictures to post' },
 } as const;

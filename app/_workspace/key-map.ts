@@ -12,6 +12,7 @@ export const LETTER_KEYS = {
   look: 'L',
   outline: 'O',
   find: 'F',
+  post: 'C',
   mark: 'M',
   draw: 'D',
   photo: 'Q',

@@ -3,6 +3,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { type Looking, useLooking } from '#app/_look/look-state.tsx';
 import { useValuesSwitch, useWaysSwitch } from '#app/_look/use-panel-switches.ts';
+import { usePost } from '#app/_post/posting.tsx';
 import { useProposeDesk } from '#app/_propose/propose-desk.tsx';
 import type { ValueNumber } from '#server/core/look/starting-cuts.ts';
 import { type LetterAction, letterAction } from './key-map.ts';
@@ -37,15 +38,17 @@ interface Held {
   showValues(shown: boolean): void;
   turnWays(): void;
   findPlanes(): void;
+  choosePictures(): void;
 }
 
 /** Tools of the hand. */
-function handActions({ tools, findPlanes }: Held) {
+function handActions({ tools, findPlanes, choosePictures }: Held) {
   const hold = (tool: Tool) => () => tools.setTool(tool);
   return {
     look: hold('look'),
     outline: hold('outline'),
     find: findPlanes,
+    post: choosePictures,
     mark: hold('mark'),
     draw: hold('draw'),
     photo: hold('photo'),
@@ -92,6 +95,7 @@ export function useBoardKeys(): BoardKeys {
   const showValues = useValuesSwitch();
   const turnWays = useWaysSwitch();
   const { ask: findPlanes } = useProposeDesk();
+  const { choose: choosePictures } = usePost();
   const [listOpen, setListOpen] = useState(false);
   const [lettersOn, keepLettersOn] = useState(true);
   useEffect(() => {
@@ -110,9 +114,9 @@ export function useBoardKeys(): BoardKeys {
     }
   }, []);
 
-  const now = useRef({ tools, looking, showValues, turnWays, findPlanes, lettersOn });
+  const now = useRef({ tools, looking, showValues, turnWays, findPlanes, choosePictures, lettersOn });
   useEffect(() => {
-    now.current = { tools, looking, showValues, turnWays, findPlanes, lettersOn };
+    now.current = { tools, looking, showValues, turnWays, findPlanes, choosePictures, lettersOn };
   });
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
