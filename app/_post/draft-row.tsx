@@ -111,7 +111,14 @@ interface ChoicesProps<Option extends string> {
   onChoose(option: Option): void;
 }
 
-function Choices<Option extends string>({ legend, name, options, chosen, onChoose }: ChoicesProps<Option>) {
+function Choices<Option extends string>({
+  legend,
+  name,
+  options,
+  chosen,
+  asks = false,
+  onChoose,
+}: ChoicesProps<Option>) {
   return (
     <fieldset className={styles.choices}>
       <legend>{legend}</legend>

@@ -44,7 +44,7 @@ export type LetterAction = keyof typeof LETTER_KEYS;
 export const KEY_WORDS: Record<LetterAction, string> = {
   ...words.keys,
   ...lookWords.keys,
-  find: proposeWords.keyFind,
+  ...proposeWords.keyList,
 };
 
 /** The action of a key press, or null. @param key As in `KeyboardEvent.key`. */
