@@ -6,6 +6,7 @@
  */
 import type { ReactNode } from 'react';
 import { AirControls } from '#app/_air/air-controls.tsx';
+import { CarryControls, CarryTaken } from '#app/_carry/carry-controls.tsx';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { PhotoControls } from '#app/_photo/photo-controls.tsx';
 import { isCorrected } from '#app/_photo/photo-desk.tsx';
@@ -26,7 +27,7 @@ export function EaselBar({ reference, painting }: Shown) {
   const { photoOf } = useBoardLive();
   const { sentence } = useEasel();
   const controls: Record<typeof tool, ReactNode> = {
-    look: <FindOffer />,
+    look: <Look />,
     outline: <OutlineControls reference={reference} painting={painting} />,
     mark: <MarkControls />,
     draw: <MarkSentence how={words.mark.drawHow} />,
@@ -35,6 +36,7 @@ export function EaselBar({ reference, painting }: Shown) {
     guess: null,
     air: <AirControls />,
     focus: <FocusControls />,
+    carry: <CarryControls />,
   };
   const corrected = painting !== null && isCorrected(photoOf(painting.id));
   return (
@@ -46,6 +48,16 @@ export function EaselBar({ reference, painting }: Shown) {
         {sentence}
       </p>
     </div>
+  );
+}
+
+/** Nothing in hand: what could be done first, or what was done last. */
+function Look() {
+  return (
+    <>
+      <FindOffer />
+      <CarryTaken />
+    </>
   );
 }
 

@@ -5,6 +5,8 @@
  * In the flow: easel -> [easel-picture] -> stage with its layers.
  */
 import { useCallback, useMemo } from 'react';
+import { CarryLayer, useCarriedOn } from '#app/_carry/carry-layer.tsx';
+import { useCarryHand } from '#app/_carry/use-carry-hand.ts';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { PlaneView } from '#app/_live/board-live-types.ts';
 import { outlineHold } from '#app/_live/presence.ts';
@@ -20,6 +22,7 @@ import { words } from '#app/_words/en-easel.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { FractionPoint, Outline } from '#server/core/contract/setup.ts';
+import { AheadLayer } from './ahead-layer.tsx';
 import { type OutlineDraft, useEasel } from './easel-state.tsx';
 import { FocusLayer } from './focus-layer.tsx';
 import { type Frame, mirroredFrame, plainFrame } from './frame.ts';
@@ -36,7 +39,8 @@ import { Stage } from './stage.tsx';
 import { useAirHand } from './use-air-hand.ts';
 import { useFocusHand } from './use-focus-hand.ts';
 import { useDrawHand, useLookHand, usePinHand } from './use-mark-hands.ts';
-import { type OutlineHand, useMayOutline, useOutlineHand } from './use-outline-hand.ts';
+import { useMayOutline } from './use-may-outline.ts';
+import { type OutlineHand, useOutlineHand } from './use-outline-hand.ts';
 
 interface EaselPictureProps {
   picture: PictureView;
@@ -51,13 +55,13 @@ interface EaselPictureProps {
 
 export function EaselPicture({ picture, label, squared, righted, clip, swipe }: EaselPictureProps) {
   const { tool, planeId, markId, setMarkId, linesShown, marksShown } = useTools();
-  const { planes, outlinesOf, marks } = useBoardLive();
+  const { planes, marks } = useBoardLive();
   const { setPin, setSentence } = useEasel();
   const { width, height } = picture;
   const plain = useMemo(() => plainFrame({ width, height }), [width, height]);
   const frame = useShownFrame(squared ?? plain);
   const aspect = frame.size.height / frame.size.width;
-  const outlines = outlinesOf(picture.id);
+  const outlines = useOutlinesNow(picture.id);
   const drawn = useMemo(() => drawnPlanes(planes, outlines, frame), [planes, outlines, frame]);
   const places = useMemo(
     () => planePlaces(drawn.map(({ plane, outline }) => ({ planeId: plane.id, outline }))),
@@ -82,6 +86,7 @@ export function EaselPicture({ picture, label, squared, righted, clip, swipe }: 
     guess: useGuessHand(picture.id, setSentence),
     air: useAirHand(picture),
     focus: useFocusHand(picture),
+    carry: useCarryHand(picture),
   };
   const choose = useCallback(
     (id: string) => {
@@ -92,6 +97,8 @@ export function EaselPicture({ picture, label, squared, righted, clip, swipe }: 
   );
   const inHand = useOutlineInHand(picture, outlining);
   const proposed = useProposedOn(picture.id);
+  const carried = useCarriedOn(picture.id);
+  const stored = carried ? drawn.filter(({ plane }) => !carried.has(plane.id)) : drawn;
   return (
     <Stage
       picture={picture}
@@ -107,17 +114,18 @@ export function EaselPicture({ picture, label, squared, righted, clip, swipe }: 
         <ProposedLayer grouping={proposed} frame={frame} aspect={aspect} />
       ) : (linesShown && tool !== 'photo') || tool === 'outline' ? (
         <OutlineLayer
-          drawn={drawn}
+          drawn={stored}
           badges={places.badges}
           aspect={aspect}
           chosenId={planeId}
-          hiddenId={inHand ? inHand.plane.id : null}
+          hiddenId={drawnByHand(inHand)}
         />
       ) : null}
-      {inHand ? <OutlineInHand inHand={inHand} badge={badge} outlining={outlining} /> : null}
+      <OutlineInHand inHand={inHand} badge={badge} outlining={outlining} />
       {marksShown && tool !== 'outline' && tool !== 'photo' ? (
         <MarkLayer marks={own} frame={frame} aspect={aspect} chosenId={markId} choose={choose} />
       ) : null}
+      <CarryLayer />
       <FocusLayer />
       <GrowingStroke points={drawing.growing} frame={frame} aspect={aspect} />
       <NewPin />
@@ -139,6 +147,16 @@ function OfPhoto({ picture, righted, photo }: OfPhotoProps) {
   const { tool } = useTools();
   if (righted) return <CaptureOverlay />;
   return tool === 'photo' && picture.kind === 'painting' ? <PhotoLayer {...photo} /> : null;
+}
+
+/** The outlines as they are stored, with those that are being painted over as the hand has them. */
+function useOutlinesNow(pictureId: string): ReadonlyMap<string, Outline> {
+  const { outlining } = useTools();
+  const { outlinesOf } = useBoardLive();
+  const { moving } = useEasel();
+  const stored = outlinesOf(pictureId);
+  const painted = moving?.pictureId === pictureId && outlining !== 'line' ? moving.outlines : null;
+  return useMemo(() => (painted ? new Map([...stored, ...painted]) : stored), [stored, painted]);
 }
 
 /** The frame as one looks at it now: mirrored or not. */
@@ -176,29 +194,40 @@ interface InHand {
 
 /** The outline that the hand works on in this picture, or null. */
 function useOutlineInHand(picture: PictureView, { pulled }: OutlineHand): InHand | null {
-  const { tool, planeId } = useTools();
+  const { tool, planeId, outlining } = useTools();
   const { planes, outlinesOf } = useBoardLive();
   const { draft } = useEasel();
   const plane = planes.find(({ id }) => id === planeId);
   const allowed = useMayOutline(picture);
   if (tool !== 'outline' || !plane || !allowed) return null;
   if (draft?.pictureId === picture.id) return { plane, draft, outline: null };
+  if (outlining !== 'line') return null;
   const outline = pulled?.now ?? outlinesOf(picture.id).get(plane.id);
   return outline ? { plane, draft: null, outline } : null;
 }
 
+/** The plane whose outline the hand draws itself; one that is being split stays under its line. */
+const drawnByHand = (inHand: InHand | null) =>
+  inHand && inHand.draft?.way !== 'split' ? inHand.plane.id : null;
+
 interface OutlineInHandProps {
-  inHand: InHand;
+  inHand: InHand | null;
   badge: FractionPoint | null;
   outlining: OutlineHand;
 }
 
-function OutlineInHand({ inHand: { plane, draft, outline }, badge, outlining }: OutlineInHandProps) {
+function OutlineInHand({ inHand, badge, outlining }: OutlineInHandProps) {
+  const { tool } = useTools();
   const { pulled, chosenPoint, choosePoint, keep } = outlining;
+  if (tool !== 'outline') return null;
+  const { plane, draft, outline } = inHand ?? {};
   return (
     <>
-      {draft ? <DraftOutline draft={draft} plane={plane} /> : null}
-      {outline ? <OutlinePoints {...{ plane, outline, badge, chosenPoint, choosePoint, keep }} /> : null}
+      <AheadLayer />
+      {plane && draft ? <DraftOutline draft={draft} plane={plane} /> : null}
+      {plane && outline ? (
+        <OutlinePoints {...{ plane, outline, badge, chosenPoint, choosePoint, keep }} />
+      ) : null}
       {pulled?.touch && pulled.at !== null ? <Loupe point={pulled.hand} /> : null}
     </>
   );

@@ -10,14 +10,20 @@ import {
   type ReactNode,
   type SetStateAction,
   useContext,
+  useEffect,
   useMemo,
   useState,
 } from 'react';
 import type { FractionPoint, Outline } from '#server/core/contract/setup.ts';
+import { AheadStore } from './ahead-store.ts';
+import { OutlineLine } from './outline-line.ts';
 import { ViewStore } from './view-store.ts';
 
-/** ridge = one line from side to side, closed round the picture's edge; round = all the way round. */
-export type OutlineWay = 'ridge' | 'round';
+/**
+ * ridge = one line from side to side, closed round the picture's edge; round = all the way round;
+ * split = a line across a plane that has its outline already.
+ */
+export type OutlineWay = 'ridge' | 'round' | 'split';
 
 export interface OutlineDraft {
   pictureId: string;
@@ -30,21 +36,26 @@ export interface OutlineDraft {
 
 export interface EaselState {
   views: ViewStore;
+  /** The worker that follows ridges and edits outlines. */
+  outlineLine: OutlineLine;
+  /** What lies ahead of the hand. */
+  ahead: AheadStore;
   draft: OutlineDraft | null;
   setDraft: Dispatch<SetStateAction<OutlineDraft | null>>;
   /** Whether a new outline bends onto the ridge between two clicks. */
   following: boolean;
   setFollowing(following: boolean): void;
-  way: OutlineWay;
-  setWay(way: OutlineWay): void;
+  /** How a new outline is drawn. */
+  way: Exclude<OutlineWay, 'split'>;
+  setWay(way: Exclude<OutlineWay, 'split'>): void;
   /** A pin that has a place and waits for its words. */
   pin: { pictureId: string; point: FractionPoint } | null;
   setPin(pin: EaselState['pin']): void;
   /** Whether a painting is shown put right, where its corners or cards are set. */
   squared: boolean;
   setSquared(squared: boolean): void;
-  /** The outline under the hand, not stored yet, for the instant preview; null = none. */
-  moving: { pictureId: string; planeId: string; outline: Outline } | null;
+  /** Outlines under the hand by plane, not stored yet, for the instant preview; null = none. */
+  moving: { pictureId: string; outlines: ReadonlyMap<string, Outline> } | null;
   setMoving(moving: EaselState['moving']): void;
   /** A sentence about what the hand just tried, or null. */
   sentence: string | null;
@@ -60,21 +71,27 @@ export function useEasel(): EaselState {
   return easel;
 }
 
-export function EaselStateProvider({ children }: { children: ReactNode }) {
-  const [views] = useState(() => new ViewStore());
+export function EaselStateProvider({ boardId, children }: { boardId: string; children: ReactNode }) {
+  const [{ views, ahead, outlineLine }] = useState(() => ({
+    views: new ViewStore(),
+    ahead: new AheadStore(),
+    outlineLine: new OutlineLine(boardId),
+  }));
+  useEffect(() => () => outlineLine.close(), [outlineLine]);
   const [draft, setDraft] = useState<OutlineDraft | null>(null);
   const [following, setFollowing] = useState(true);
-  const [way, setWay] = useState<OutlineWay>('ridge');
+  const [way, setWay] = useState<EaselState['way']>('ridge');
   const [pin, setPin] = useState<EaselState['pin']>(null);
   const [squared, setSquared] = useState(true);
   const [moving, setMoving] = useState<EaselState['moving']>(null);
   const [sentence, setSentence] = useState<string | null>(null);
   const easel = useMemo<EaselState>(
     () => ({
-      ...{ views, draft, setDraft, following, setFollowing, way, setWay, pin, setPin },
+      ...{ views, ahead, outlineLine },
+      ...{ draft, setDraft, following, setFollowing, way, setWay, pin, setPin },
       ...{ squared, setSquared, moving, setMoving, sentence, setSentence },
     }),
-    [views, draft, following, way, pin, squared, moving, sentence],
+    [views, ahead, outlineLine, draft, following, way, pin, squared, moving, sentence],
   );
   return <EaselContext value={easel}>{children}</EaselContext>;
 }

@@ -27,8 +27,9 @@ import { ViewButtons } from './view-buttons.tsx';
 import { WipeEdge } from './wipe-edge.tsx';
 
 export function Easel() {
+  const { board } = useBoardLive();
   return (
-    <EaselStateProvider>
+    <EaselStateProvider boardId={board.id}>
       <Pictures />
     </EaselStateProvider>
   );

@@ -36,10 +36,10 @@ export interface Hand {
     end(): void;
     cancel(): void;
   };
-  /** The place under the hand while nothing is pressed; null when it leaves. */
-  hover?(point: FractionPoint | null): void;
+  /** The place under the hand, or of the crosshair, while nothing is pressed; null when it leaves. */
+  hover?(point: FractionPoint | null, straight: boolean): void;
   /** A key the tool takes for itself, with the place of the crosshair. @returns Whether it was taken. */
-  key?(key: string, crosshair: FractionPoint): boolean;
+  key?(key: string, crosshair: FractionPoint, shift: boolean): boolean;
   /** Arrow keys move a crosshair instead of the picture. */
   crosshair: boolean;
 }

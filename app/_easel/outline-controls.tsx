@@ -1,17 +1,19 @@
 'use client';
 /** What can be done with the outline of the chosen plane. In the flow: easel-bar -> [outline-controls] -> draft, live. */
+import { useEffect, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { PlaneView } from '#app/_live/board-live-types.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { words } from '#app/_words/en-easel.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { OUTLININGS, type Outlining, useTools } from '#app/_workspace/tools.tsx';
 import { useWide } from '#app/_workspace/use-wide.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import styles from './easel-bar.module.css';
-import { useEasel } from './easel-state.tsx';
+import { type OutlineWay, useEasel } from './easel-state.tsx';
 import { WHOLE_PICTURE } from './outline-edit.ts';
 import type { Shown } from './shown.ts';
-import { useDraft } from './use-draft-hand.ts';
+import { useDraft } from './use-draft.ts';
+import { useMerge } from './use-merge.ts';
 
 export function OutlineControls(shown: Shown) {
   const { planeId, side } = useTools();
@@ -31,26 +33,37 @@ export function OutlineControls(shown: Shown) {
   const bare = writable.filter(({ id }) => !outlinesOf(id).has(plane.id));
   const [target] = bare;
   if (target && bare.length === writable.length) return <BeginControls plane={plane} target={target} />;
-  return <NudgeControls plane={plane} writable={writable} shown={shown} />;
+  return <EditControls plane={plane} writable={writable} shown={shown} />;
 }
 
-function howTo(plane: PlaneView, way: 'ridge' | 'round'): string {
+function howTo(plane: PlaneView, way: OutlineWay): string {
   if (way === 'round') return words.outline.drawRound(plane.name);
+  if (way === 'split') return words.outline.splitHow(plane.name);
   return plane.kind === 'sky' ? words.outline.drawSky(plane.name) : words.outline.drawRidge(plane.name);
 }
 
+/** A plane without an outline on the pictures in view: how to give it one. */
 function BeginControls({ plane, target }: { plane: PlaneView; target: PictureView }) {
   const { way, setWay } = useEasel();
+  const { outlining, setOutlining } = useTools();
   const { write } = useBoardLive();
+  const paints = outlining === 'add';
+  const draw = (next: typeof way) => {
+    setWay(next);
+    setOutlining('line');
+  };
   return (
     <>
-      <p className={styles.sentence}>{howTo(plane, way)}</p>
+      <p className={styles.sentence}>{paints ? words.outline.addHow(plane.name) : howTo(plane, way)}</p>
       <fieldset className={styles.choice} aria-label={words.outline.how}>
-        <button type="button" aria-pressed={way === 'ridge'} onClick={() => setWay('ridge')}>
+        <button type="button" aria-pressed={!paints && way === 'ridge'} onClick={() => draw('ridge')}>
           {words.outline.ridge}
         </button>
-        <button type="button" aria-pressed={way === 'round'} onClick={() => setWay('round')}>
+        <button type="button" aria-pressed={!paints && way === 'round'} onClick={() => draw('round')}>
           {words.outline.round}
+        </button>
+        <button type="button" aria-pressed={paints} onClick={() => setOutlining('add')}>
+          {words.outline.paintOver}
         </button>
         {plane.number === 1 ? (
           <button
@@ -68,7 +81,6 @@ function BeginControls({ plane, target }: { plane: PlaneView; target: PictureVie
 
 function DraftControls({ plane }: { plane: PlaneView }) {
   const { draft, finish, takeBack, giveUp } = useDraft();
-  const { following, setFollowing } = useEasel();
   if (!draft) return null;
   return (
     <>
@@ -78,16 +90,10 @@ function DraftControls({ plane }: { plane: PlaneView }) {
       </p>
       <div className={styles.buttons}>
         <Button weight="main" onClick={() => finish()}>
-          {words.outline.finish}
+          {draft.way === 'split' ? words.outline.splitFinish : words.outline.finish}
         </Button>
         <Button onClick={takeBack}>{words.outline.back}</Button>
-        <Button
-          aria-pressed={following}
-          title={words.outline.followWhy}
-          onClick={() => setFollowing(!following)}
-        >
-          {words.outline.follow}
-        </Button>
+        <FollowSwitch />
         <Button weight="word" onClick={giveUp}>
           {words.outline.giveUp}
         </Button>
@@ -96,13 +102,106 @@ function DraftControls({ plane }: { plane: PlaneView }) {
   );
 }
 
-interface NudgeControlsProps {
+/** Whether lines bend onto the edge between two points. */
+function FollowSwitch() {
+  const { following, setFollowing } = useEasel();
+  return (
+    <Button aria-pressed={following} title={words.outline.followWhy} onClick={() => setFollowing(!following)}>
+      {words.outline.follow}
+    </Button>
+  );
+}
+
+interface EditControlsProps {
   plane: PlaneView;
   writable: PictureView[];
   shown: Shown;
 }
 
-function NudgeControls({ plane, writable, shown: { reference, painting } }: NudgeControlsProps) {
+/** A plane that has its outline: what the hand does to it. */
+function EditControls({ plane, writable, shown }: EditControlsProps) {
+  const { outlining } = useTools();
+  const [joins, setJoins] = useState(false);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another plane or another hand ends the question.
+  useEffect(() => setJoins(false), [plane.id, outlining]);
+  if (joins) return <JoinControls plane={plane} done={() => setJoins(false)} />;
+  const how = {
+    line: words.outline.nudge,
+    add: words.outline.addHow,
+    away: words.outline.awayHow,
+    split: words.outline.splitHow,
+  }[outlining];
+  return (
+    <>
+      <p className={styles.sentence}>{how(plane.name)}</p>
+      <HandChoice join={() => setJoins(true)} />
+      {outlining === 'line' ? <LineButtons plane={plane} writable={writable} shown={shown} /> : null}
+    </>
+  );
+}
+
+function HandChoice({ join }: { join(): void }) {
+  const { outlining, setOutlining } = useTools();
+  const { may, planes } = useBoardLive();
+  const { setSentence } = useEasel();
+  const allowed = (act: () => void) => () => {
+    setSentence(may.setup ? null : words.outline.partsNeedSetup);
+    if (may.setup) act();
+  };
+  const take = (next: Outlining) => () => {
+    setSentence(null);
+    setOutlining(next);
+  };
+  return (
+    <fieldset className={styles.choice} aria-label={words.outline.hand}>
+      {OUTLININGS.map((each) => (
+        <button
+          key={each}
+          type="button"
+          aria-pressed={each === outlining}
+          onClick={each === 'split' ? allowed(take(each)) : take(each)}
+        >
+          {words.outline.hands[each]}
+        </button>
+      ))}
+      {planes.length > 1 ? (
+        <button type="button" onClick={allowed(join)}>
+          {words.outline.join}
+        </button>
+      ) : null}
+    </fieldset>
+  );
+}
+
+/** Which of its neighbours far to near becomes part of the plane. */
+function JoinControls({ plane, done }: { plane: PlaneView; done(): void }) {
+  const { planes } = useBoardLive();
+  const merge = useMerge();
+  const neighbours = planes.filter(({ number }) => Math.abs(number - plane.number) === 1);
+  return (
+    <>
+      <p className={styles.sentence}>{words.outline.joinWhich(plane.name)}</p>
+      <div className={styles.buttons}>
+        {neighbours.map((other) => (
+          <Button
+            key={other.id}
+            onClick={() => {
+              void merge(plane, other);
+              done();
+            }}
+          >
+            {other.name}
+          </Button>
+        ))}
+        <Button weight="word" onClick={done}>
+          {words.outline.joinNot}
+        </Button>
+      </div>
+    </>
+  );
+}
+
+function LineButtons({ plane, writable, shown: { reference, painting } }: EditControlsProps) {
   const { outlinesOf, write } = useBoardLive();
   const { way, setDraft, setSentence } = useEasel();
   const on = (picture: PictureView | null) => picture !== null && outlinesOf(picture.id).has(plane.id);
@@ -114,29 +213,26 @@ function NudgeControls({ plane, writable, shown: { reference, painting } }: Nudg
     setSentence(null);
   };
   return (
-    <>
-      <p className={styles.sentence}>{words.outline.nudge(plane.name)}</p>
-      <div className={styles.buttons}>
-        {mayCarry && on(reference) && !on(painting) ? (
-          <Button weight="main" onClick={carry}>
-            {words.outline.carryThis}
+    <div className={styles.buttons}>
+      {mayCarry && on(reference) && !on(painting) ? (
+        <Button weight="main" onClick={carry}>
+          {words.outline.carryThis}
+        </Button>
+      ) : null}
+      {drawnOn.map(({ id, kind }) => (
+        <span key={id} className={styles.buttons}>
+          {words.outline.on[kind]}
+          <Button
+            weight="word"
+            onClick={() => setDraft({ pictureId: id, planeId: plane.id, way, points: [], stops: [] })}
+          >
+            {words.outline.again}
           </Button>
-        ) : null}
-        {drawnOn.map(({ id, kind }) => (
-          <span key={id} className={styles.buttons}>
-            {words.outline.on[kind]}
-            <Button
-              weight="word"
-              onClick={() => setDraft({ pictureId: id, planeId: plane.id, way, points: [], stops: [] })}
-            >
-              {words.outline.again}
-            </Button>
-            <Button weight="word" onClick={() => write.deleteOutline(id, plane.id)}>
-              {words.outline.remove}
-            </Button>
-          </span>
-        ))}
-      </div>
-    </>
+          <Button weight="word" onClick={() => write.deleteOutline(id, plane.id)}>
+            {words.outline.remove}
+          </Button>
+        </span>
+      ))}
+    </div>
   );
 }

@@ -49,10 +49,16 @@ function Line({ path, number }: { path: string; number: number }) {
   );
 }
 
+/** What the line will become: closed round the picture's edge, or by itself; one that splits stays as it is. */
+function closedAs({ way, points }: OutlineDraft, plane: PlaneView): Outline {
+  if (way === 'split') return [];
+  return way === 'ridge' ? closedRidge(points, plane.kind) : points;
+}
+
 /** The outline that is being drawn, closed as it will be, with a ring round its first point. */
 export function DraftOutline({ draft, plane }: { draft: OutlineDraft; plane: PlaneView }) {
   const { aspect, frame } = useStage();
-  const closed = draft.way === 'ridge' ? closedRidge(draft.points, plane.kind) : draft.points;
+  const closed = closedAs(draft, plane);
   const whole = closedPath(closed.map(frame.shown), aspect);
   const drawn = openPath(draft.points.map(frame.shown), aspect);
   return (
@@ -67,7 +73,7 @@ export function DraftOutline({ draft, plane }: { draft: OutlineDraft; plane: Pla
         <path className={styles.core} d={whole} stroke="rgb(255 255 255 / 0.7)" strokeDasharray="2 6" />
       </svg>
       <Line path={drawn} number={1} />
-      {draft.points.map((point, index) => (
+      {draft.stops.map((point, index) => (
         <span
           // biome-ignore lint/suspicious/noArrayIndexKey: points have no other name than their place in the line.
           key={index}

@@ -1,7 +1,7 @@
 /**
- * The setup of the instant preview, from what the screen knows and the outline under the hand.
+ * The setup of the instant preview, from what the screen knows and the outlines under the hand.
  *
- * In the flow: live outlines + moving outline -> [preview-setup] -> core measuring on small copies. The painting is
+ * In the flow: live outlines + moving outlines -> [preview-setup] -> core measuring on small copies. The painting is
  * measured as photographed, since bending it would cost the time that the preview has; the server's result, which
  * follows, is taken from the squared one. Pure.
  */
@@ -17,7 +17,8 @@ export interface PreviewSource {
   /** By plane id, 0..1 of the upright photo. */
   onPainting: ReadonlyMap<string, Outline>;
   photo: LivePhoto;
-  moving: { kind: 'reference' | 'painting'; planeId: string; outline: Outline };
+  /** Outlines under the hand, by plane id. */
+  moving: { kind: 'reference' | 'painting'; outlines: ReadonlyMap<string, Outline> };
 }
 
 /** The setup, or null when no plane can be measured on both. @throws Problem `corners-invalid`. */
@@ -30,7 +31,7 @@ export function previewSetup({
 }: PreviewSource): Setup | null {
   const { toOriginal } = fractionMapper(photo);
   const moved = (kind: 'reference' | 'painting', planeId: string) =>
-    moving.kind === kind && moving.planeId === planeId ? moving.outline : undefined;
+    moving.kind === kind ? moving.outlines.get(planeId) : undefined;
   const measured = planes.flatMap(({ id, name, kind, tilt, unreliable }): SetupInput['planes'] => {
     const own = moved('painting', id) ?? onPainting.get(id);
     const reference = onReference ? (moved('reference', id) ?? onReference.get(id)) : own;

@@ -1,19 +1,14 @@
 'use client';
 /**
- * Lets a new outline follow the ridge between two clicks, while the outline tool is in hand.
+ * Lets a line follow the ridge: ahead of the hand while it hovers, and between two stops once they are set.
  *
- * In the flow: draft hand -> [use-follow] -> follow worker -> the draft, whose last stretch bends onto the edge.
+ * In the flow: draft hand -> [use-follow] -> outline worker -> ahead of the hand, the draft.
  */
 import { useEffect, useRef } from 'react';
-import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useTools } from '#app/_workspace/tools.tsx';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import { type OutlineDraft, useEasel } from './easel-state.tsx';
-import { FollowLine } from './follow-line.ts';
-import { simplified } from './outline-edit.ts';
-
-/** A followed line is kept within this share of the picture's width. */
-const TIDY = 0.0015;
+import { Newest } from './newest.ts';
 
 /** With the points of `line` between two neighbouring points of a draft; unchanged where they no longer stand so. */
 export function bent(draft: OutlineDraft, line: readonly FractionPoint[]): OutlineDraft {
@@ -33,32 +28,49 @@ export function withoutLastStop(draft: OutlineDraft): OutlineDraft | null {
   return { ...draft, stops, points: draft.points.slice(0, at + 1) };
 }
 
-function same(one: FractionPoint | undefined, other: FractionPoint | undefined): boolean {
+export function same(one: FractionPoint | undefined, other: FractionPoint | undefined): boolean {
   return one !== undefined && other !== undefined && one[0] === other[0] && one[1] === other[1];
 }
 
-/** Bends the stretch between two points of the draft on a picture onto the edge, a moment after it was drawn. */
-export function useFollow(pictureId: string, aspect: number) {
-  const { board } = useBoardLive();
+export interface Follow {
+  /** Shows the line from the last stop to the hand. @param finger Whether a fingertip covers the place. */
+  show(from: FractionPoint | undefined, to: FractionPoint, straight: boolean, finger: boolean): void;
+  hide(): void;
+  /** The line that is shown, if it goes from the one place to the other. */
+  shown(from: FractionPoint, to: FractionPoint): readonly FractionPoint[] | null;
+  /** Bends the stretch between two points of the draft onto the edge, a moment after it was drawn. */
+  bend(from: FractionPoint, to: FractionPoint): Promise<void>;
+}
+
+export function useFollow(pictureId: string): Follow {
   const { tool } = useTools();
-  const { setDraft, following } = useEasel();
-  const line = useRef<FollowLine | null>(null);
+  const { setDraft, following, outlineLine, ahead } = useEasel();
+  const newest = useRef(new Newest());
   const on = tool === 'outline' && following;
   useEffect(() => {
-    if (!on) return;
-    const opened = new FollowLine();
-    line.current = opened;
     // Without the picture the stretches simply stay straight.
-    opened.take(board.id, pictureId).catch(() => opened.close());
-    return () => {
-      line.current = null;
-      opened.close();
-    };
-  }, [on, board.id, pictureId]);
-  return async (from: FractionPoint, to: FractionPoint): Promise<void> => {
-    const way = await line.current?.follow(pictureId, from, to);
-    if (!way) return;
-    const tidy = simplified(way, TIDY, aspect);
-    setDraft((draft) => (draft?.pictureId === pictureId ? bent(draft, tidy) : draft));
+    if (on) outlineLine.prepare(pictureId).catch(() => undefined);
+  }, [on, outlineLine, pictureId]);
+  const put = (line: readonly FractionPoint[], finger: boolean) =>
+    ahead.set({ pictureId, line, shape: [], away: false, finger: finger ? (line.at(-1) ?? null) : null });
+  return {
+    show(from, to, straight, finger) {
+      newest.current.forget();
+      if (!from || straight || !on) return put(from ? [from, to] : [to], finger);
+      newest.current.run(async () => put(await outlineLine.follow(pictureId, from, to), finger));
+    },
+    hide() {
+      newest.current.forget();
+      ahead.set(null);
+    },
+    shown(from, to) {
+      const line = ahead.get()?.line;
+      return line && same(line[0], from) && same(line.at(-1), to) ? line : null;
+    },
+    async bend(from, to) {
+      if (!on) return;
+      const line = await outlineLine.follow(pictureId, from, to).catch(() => null);
+      if (line) setDraft((draft) => (draft?.pictureId === pictureId ? bent(draft, line) : draft));
+    },
   };
 }

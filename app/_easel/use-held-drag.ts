@@ -20,7 +20,8 @@ interface HeldDrag<T> {
   begin(at: HandPoint): T | null;
   /** The copy after the hand went from `from` to `to`. */
   moved(copy: T, from: HandPoint, to: HandPoint): T;
-  keep(copy: T): void;
+  /** Stores it; what takes a moment keeps the copy under the eye until then. */
+  keep(copy: T): void | Promise<void>;
 }
 
 export interface Held<T> {
@@ -60,9 +61,15 @@ export function useHeldDrag<T>(use: HeldDrag<T>): { held: Held<T> | null; drag: 
       if (!last) return;
       now.current = null;
       whenFree(use.what, () => {
-        latest.current.keep(last.copy);
-        setHeld(null);
-        hold(null);
+        const kept = latest.current.keep(last.copy);
+        const letGo = () => {
+          // By then the hand may have taken hold again.
+          if (now.current !== null) return;
+          setHeld(null);
+          hold(null);
+        };
+        if (kept) void kept.finally(letGo);
+        else letGo();
       });
     },
     cancel() {

@@ -17,17 +17,11 @@ import type { Frame } from './frame.ts';
 import { type Hand, type HandPoint, pixelsApart, reachPx } from './hand.ts';
 import { movedOutline, nearestEdge, reapplied, withPointMoved, withPointNear } from './outline-edit.ts';
 import { outlineTrouble } from './outline-trouble.ts';
+import { type Pulled, useBentAlong } from './use-bent-along.ts';
 import { useDraftHand } from './use-draft-hand.ts';
 import { useHeldDrag } from './use-held-drag.ts';
-
-/** An outline under the hand, not stored yet. */
-export interface Pulled {
-  planeId: string;
-  before: Outline;
-  now: Outline;
-  /** The pulled point, or null when the whole outline moves. */
-  at: number | null;
-}
+import { useMayOutline } from './use-may-outline.ts';
+import { usePaintHand } from './use-paint-hand.ts';
 
 export interface OutlineHand {
   hand: Hand;
@@ -41,11 +35,12 @@ export interface OutlineHand {
 
 /** @param badge Where the chosen plane's number stands, 0..1 of the original: pulled, it moves the whole outline. */
 export function useOutlineHand(picture: PictureView, frame: Frame, badge: FractionPoint | null): OutlineHand {
-  const { planeId } = useTools();
+  const { planeId, outlining } = useTools();
   const { outlinesOf, planes, write, heldBy } = useBoardLive();
   const { draft, setSentence, setMoving } = useEasel();
   const [chosenPoint, choosePoint] = useState(0);
   const drafting = useDraftHand(picture, frame);
+  const painting = usePaintHand(picture);
   const outline = planeId ? outlinesOf(picture.id).get(planeId) : undefined;
   const planeName = planes.find(({ id }) => id === planeId)?.name ?? '';
   const what = outlineHold(picture.id, planeId ?? '');
@@ -59,6 +54,7 @@ export function useOutlineHand(picture: PictureView, frame: Frame, badge: Fracti
     setSentence(trouble);
     if (trouble === null) write.setOutline(picture.id, id, next);
   };
+  const bentAlong = useBentAlong(picture, planeName);
   const { held, drag } = useHeldDrag<Pulled>({
     what,
     heldSentence: words.outline.heldBy,
@@ -67,26 +63,30 @@ export function useOutlineHand(picture: PictureView, frame: Frame, badge: Fracti
       if (!planeId || !outline) return null;
       const near = nearestPoint(outline, at);
       if (near !== null) choosePoint(near);
-      return { planeId, before: outline, now: outline, at: near };
+      return { planeId, before: outline, now: outline, at: near, straight: at.straight };
     },
     moved(pulled, from, to) {
       const [dx, dy] = [to.point[0] - from.point[0], to.point[1] - from.point[1]];
       const { at } = pulled;
       const now = at === null ? movedOutline(pulled.now, dx, dy) : withPointMoved(pulled.now, at, dx, dy);
       setSentence(outlineTrouble(planeName, now));
-      return { ...pulled, now };
+      return { ...pulled, now, straight: to.straight };
     },
-    keep: (pulled) => keep(pulled.planeId, pulled.before, pulled.now),
+    async keep(pulled) {
+      const next = await bentAlong(pulled);
+      keep(pulled.planeId, pulled.before, next);
+    },
   });
   const copy = held?.copy;
   useEffect(() => {
     if (!copy) return;
-    setMoving({ pictureId: picture.id, planeId: copy.planeId, outline: copy.now });
+    setMoving({ pictureId: picture.id, outlines: new Map([[copy.planeId, copy.now]]) });
     return () => setMoving(null);
   }, [copy, picture.id, setMoving]);
-  if (draft?.pictureId === picture.id || !planeId || !outline || !allowed) {
-    return { hand: drafting, pulled: null, chosenPoint, choosePoint, keep };
-  }
+  const other = { pulled: null, chosenPoint, choosePoint, keep };
+  if (draft?.pictureId === picture.id || !planeId || !allowed) return { hand: drafting, ...other };
+  if (outlining === 'add' || (outlining === 'away' && outline)) return { hand: painting, ...other };
+  if (!outline || outlining === 'split') return { hand: drafting, ...other };
   const tap = (at: HandPoint, twice: boolean) => {
     const holder = heldBy(what);
     if (holder) return setSentence(words.outline.heldBy(holder));
@@ -101,12 +101,6 @@ export function useOutlineHand(picture: PictureView, frame: Frame, badge: Fracti
   const hand: Hand = { cursor: 'default', crosshair: false, keysHint: words.easel.lookKeys, tap, drag };
   const pulled = held && { ...held.copy, hand: held.hand.point, touch: held.hand.touch };
   return { hand, pulled, chosenPoint, choosePoint, keep };
-}
-
-/** Whether this person may draw outlines on a picture. */
-export function useMayOutline(picture: PictureView): boolean {
-  const { may } = useBoardLive();
-  return picture.kind === 'reference' ? may.setup : may.painting(picture.id);
 }
 
 function onBadge(badge: FractionPoint | null, at: HandPoint): boolean {

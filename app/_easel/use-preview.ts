@@ -20,7 +20,7 @@ function useLine(): { current: PreviewLine | null } {
   const setPreview = useSetPreview();
   const line = useRef<PreviewLine | null>(null);
   useEffect(() => {
-    if (tool !== 'outline' || !paintingId) return;
+    if ((tool !== 'outline' && tool !== 'carry') || !paintingId) return;
     const opened = new PreviewLine((document) => setPreview({ pictureId: paintingId, document }));
     line.current = opened;
     // Without copies there is no preview; the server's result comes all the same.
@@ -49,7 +49,10 @@ export function usePreview(): void {
       onReference: referenceId ? outlinesOf(referenceId) : null,
       onPainting: outlinesOf(paintingId),
       photo: photoOf(paintingId),
-      moving: { ...moving, kind: moving.pictureId === paintingId ? 'painting' : 'reference' },
+      moving: {
+        outlines: moving.outlines,
+        kind: moving.pictureId === paintingId ? 'painting' : 'reference',
+      },
     });
   }, [moving]);
 

@@ -59,7 +59,7 @@ export function useStageHands(hands: Hands) {
       const place = at(event);
       const point = originalAt(now.current, place.x, place.y);
       now.current.seen(point);
-      if (event.buttons === 0) now.current.hand.hover?.(point);
+      if (event.buttons === 0) now.current.hand.hover?.(point, event.shiftKey);
       gestures.move(event.pointerId, place);
     },
     onPointerUp: (event: PointerEvent<HTMLElement>) =>
@@ -67,7 +67,7 @@ export function useStageHands(hands: Hands) {
     onPointerCancel: (event: PointerEvent<HTMLElement>) => gestures.cancel(event.pointerId),
     onPointerLeave() {
       now.current.seen(null);
-      now.current.hand.hover?.(null);
+      now.current.hand.hover?.(null, false);
     },
   };
 }
@@ -143,14 +143,20 @@ function useCrosshair(now: { current: Hands }) {
     const next: FractionPoint = [held(x + (arrow[0] * px) / width), held(y + (arrow[1] * px) / height)];
     setPlace(next);
     if (view.zoom > 1) views.set({ ...view, middleX: next[0], middleY: next[1] });
-    now.current.seen(now.current.frame.original(next));
+    const original = now.current.frame.original(next);
+    now.current.seen(original);
+    now.current.hand.hover?.(original, false);
     return true;
   };
   const onKeyDown = (event: KeyboardEvent<HTMLElement>) => {
     if (event.target !== event.currentTarget || event.ctrlKey || event.metaKey || event.altKey) return;
     const { hand, frame, views } = now.current;
     const taken =
-      hand.key?.(event.key, frame.original(place ?? [views.get().middleX, views.get().middleY])) ||
+      hand.key?.(
+        event.key,
+        frame.original(place ?? [views.get().middleX, views.get().middleY]),
+        event.shiftKey,
+      ) ||
       (hand.crosshair && moveBy(event.key, event.shiftKey ? CROSSHAIR_FINE_PX : CROSSHAIR_PX)) ||
       moveView(now.current, event.key);
     if (taken) event.preventDefault();

@@ -123,6 +123,16 @@ export interface PlaneWriters {
   takePlanes(pictureId: string, planes: readonly NewPlane[]): string[];
   /** Lays outlines on one picture, by plane id, in the place of those of the same planes. @throws Problem as above. */
   layOutlines(pictureId: string, outlines: ReadonlyMap<string, Outline>): void;
+  /**
+   * The part of a plane that was split off on one picture, as a plane of its own next to it, nearer. On other pictures it
+   * has no outline yet. @returns Its id. @throws Problem `setup-invalid` (twelve planes already), `outline-invalid`.
+   */
+  splitPlane(pictureId: string, planeId: string, name: string, outline: Outline): string | null;
+  /**
+   * Makes one plane part of another. @param outlines Of the kept plane as it then is, by picture; the other plane goes as
+   * by `deletePlane`. @throws Problem `outline-invalid`.
+   */
+  mergePlanes(keptId: string, goneId: string, outlines: ReadonlyMap<string, Outline>): void;
   /** Copies outlines of a reference to a painting: those of `planeIds`, or all. */
   carryOutlines(referenceId: string, paintingId: string, planeIds?: readonly string[]): void;
 }
@@ -192,6 +202,8 @@ export interface BoardLive {
   planes: readonly PlaneView[];
   /** Outlines by plane id, of a reference or of a painting whose room is open. */
   outlinesOf(pictureId: string): ReadonlyMap<string, Outline>;
+  /** Opens the rooms of these paintings for good and waits until they are there, or a few seconds. */
+  paintingsOpen(pictureIds: readonly string[]): Promise<void>;
   photoOf(pictureId: string): LivePhoto;
   intentionOf(pictureId: string): string;
   /** Conditions of the scene, in the order of the contract. */

@@ -155,6 +155,7 @@ export function BoardLiveProvider({ board, children }: { board: BoardView; child
       heldBy: (what) => heldByOther(store.present, what, store.ownClientId()),
       hold: (what) => store.hold(what),
       letGo: (what) => store.letGo(what),
+      paintingsOpen: (ids) => store.keepOpen(ids.map((id) => `painting/${id}` as const)),
       whenFree: (what, act) => whenFree(store, what, act),
       point: (at) => store.point(at),
       undo: () => store.history.undo(),

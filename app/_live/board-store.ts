@@ -17,6 +17,8 @@ import { StepHistory } from './step-history.ts';
 
 /** A room stays open this long after the last look, so that changing the picture and back costs nothing. */
 const LINGER_MS = 4000;
+/** Rooms opened for one change are waited for this long. */
+const PATIENCE_MS = 5000;
 /** About twenty positions a second. */
 const POINTER_MS = 50;
 /** Root types whose edits are steps of a person. What is typed has the field's own undo. */
@@ -37,6 +39,7 @@ export class BoardStore {
   present: readonly PresentPerson[] = [];
   readonly #address: string;
   readonly #rooms = new Map<RoomName, LiveRoom>();
+  readonly #kept = new Set<RoomName>();
   readonly #lookers = new Map<RoomName, number>();
   readonly #listeners = new Set<() => void>();
   readonly #presenceListeners = new Set<() => void>();
@@ -72,6 +75,28 @@ export class BoardStore {
       this.#lookers.set(name, (this.#lookers.get(name) ?? 1) - 1);
       setTimeout(() => this.#closeUnlooked(name), LINGER_MS);
     };
+  }
+
+  /** Opens rooms for good, so that steps made in them can be undone; waits until they are there, or a few seconds. */
+  async keepOpen(names: readonly RoomName[]): Promise<void> {
+    const late = names.filter((name) => !this.loaded(name));
+    for (const name of names) {
+      if (!this.#kept.has(name)) this.look(name);
+      this.#kept.add(name);
+    }
+    const there = () => late.every((name) => this.loaded(name));
+    if (there()) return;
+    await new Promise<void>((resolve) => {
+      const done = () => {
+        clearTimeout(patience);
+        stop();
+        resolve();
+      };
+      const patience = setTimeout(done, PATIENCE_MS);
+      const stop = this.subscribe(() => {
+        if (there()) done();
+      });
+    });
   }
 
   doc(name: RoomName): Y.Doc | null {

@@ -40,6 +40,7 @@ import type {
   SceneWriters,
 } from './board-live-types.ts';
 import { mendWhenCrossed } from './crossed-moves.ts';
+import { partWriters } from './part-writers.ts';
 import { setWriters } from './set-writers.ts';
 
 /** Where the documents are. */
@@ -57,6 +58,7 @@ export function writersFor(documents: Documents): BoardWriters {
   return {
     ...planeWriters(documents),
     ...setWriters(documents),
+    ...partWriters(documents),
     ...paintingWriters(documents),
     ...sceneWriters(documents),
     ...critiqueWriters(documents),
@@ -68,7 +70,7 @@ function planeWriters({
   setup,
   painting,
   isReference,
-}: Documents): Omit<PlaneWriters, 'takePlanes' | 'layOutlines'> {
+}: Documents): Omit<PlaneWriters, 'takePlanes' | 'layOutlines' | 'splitPlane' | 'mergePlanes'> {
   const putOutline = (pictureId: string, planeId: string, outline: Outline | null) => {
     const doc = isReference(pictureId) ? setup() : painting(pictureId);
     if (!doc) return;

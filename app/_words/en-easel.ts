@@ -28,7 +28,58 @@ export const words = {
     lookKeys: 'Plus and minus zoom, zero shows the whole picture, arrow keys move it.',
   },
   outline: {
-    keys: 'Arrow keys move the cross, space sets a point, Enter finishes, Backspace takes the last point back, Escape gives up.',
+    keys: 'Arrow keys move the cross, space sets a point along the edge, Shift and space a straight one, Enter finishes, Backspace takes the last point back, Escape gives up.',
+    splitKeys:
+      'Arrow keys move the cross, space sets a point of the line, Enter splits the plane, Backspace takes the last point back, Escape gives up.',
+    paintKeys: {
+      add: 'Arrow keys move the cross, space adds the piece under it, Escape puts the tool down.',
+      away: 'Arrow keys move the cross, space takes the piece under it away, Escape puts the tool down.',
+    },
+    keyList: {
+      again: 'Outline: pull, add, take away, split, in turn',
+      straight: 'Outline: straight, not along the edge',
+      space: 'Outline: set a point, or paint the piece under the cross',
+    },
+    hand: 'What the hand does',
+    hands: { line: 'Pull its line', add: 'Add to it', away: 'Take away', split: 'Split it' },
+    paintOver: 'Painting over it',
+    addHow: (plane: string) => `${plane}: paint over what belongs to it. Closer in, the pieces are smaller.`,
+    awayHow: (plane: string) =>
+      `${plane}: paint over what is not part of it. Each piece goes to the plane beside it.`,
+    splitHow: (plane: string) =>
+      `${plane}: click along a line across it, or draw it in one go. What lies before the line becomes a plane of its own.`,
+    splitFinish: 'Split here',
+    partsNeedSetup:
+      'Splitting and joining change the planes for everybody. The owner of the board, a teacher or the host can do it.',
+    partName: (plane: string, part: 'nearer' | 'left' | 'right') => `${plane}, ${part} part`,
+    splitDone: (plane: string, part: string) =>
+      `${plane} is split: “${part}” is a plane of its own now. On other pictures it still needs an outline.`,
+    notAcross: (plane: string) =>
+      `That line does not divide ${plane}. Draw it from one side of the plane to the other.`,
+    join: 'Join …',
+    joinWhich: (plane: string) => `Which neighbour becomes part of ${plane}?`,
+    joinNot: 'Not now',
+    joined: (kept: string, gone: string, left: number) =>
+      left === 0
+        ? `${gone} is part of ${kept} now.`
+        : `${gone} is part of ${kept} now. On ${plural(left, 'painting', 'paintings')} of others the outline is left to their painters.`,
+    notTouching: (kept: string, gone: string, picture: string) =>
+      `${kept} and ${gone} do not touch on ${picture}, so one outline cannot hold both.`,
+    sides: { reference: 'the reference', painting: 'the painting' },
+    painting: {
+      nothing: (_: string, own: string) => `All of that is ${own} already.`,
+      apart: (_: string, own: string) => `That does not touch ${own}. Begin at its edge and paint outwards.`,
+      inside: (_: string, own: string, way: 'add' | 'away') =>
+        way === 'add'
+          ? `That lies in the middle of another plane. Begin where ${own} ends and paint towards it.`
+          : `That lies in the middle of ${own}. Begin at its edge and paint inwards.`,
+      cuts: (plane: string) => `${plane} would fall into two. Take less of it, or split it first.`,
+      swallows: (plane: string, own: string) =>
+        plane === own
+          ? `Nothing would be left of ${own}. Join it to its neighbour instead.`
+          : `Nothing would be left of ${plane}. Join it to ${own} instead.`,
+    },
+    paintUnavailable: 'The picture could not be looked at closely just now. Try again in a moment.',
     choose: 'Choose a plane in the list, or add one, then draw where it ends against what lies behind it.',
     onlyLook: 'The painter, the teacher and the host draw outlines here.',
     ridge: 'Only its ridge',
@@ -50,7 +101,7 @@ export const words = {
     giveUp: 'Give up',
     on: { reference: 'On the reference:', painting: 'On the painting:' },
     again: 'Draw anew',
-    remove: 'Take away',
+    remove: 'Remove',
     nudge: (plane: string) =>
       `${plane}: pull its points, pull its number to move all of it, double-click on the line for another point.`,
     carryThis: 'Carry its outline to the painting',

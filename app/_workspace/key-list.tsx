@@ -2,6 +2,7 @@
 /** The list of keys, and the switch that turns letters off. */
 import { Dialog } from '#app/_ui/dialog.tsx';
 import { words } from '#app/_words/en.ts';
+import { words as easelWords } from '#app/_words/en-easel.ts';
 import styles from './key-list.module.css';
 import { KEY_WORDS, LETTER_KEYS, type LetterAction } from './key-map.ts';
 import type { BoardKeys } from './use-board-keys.ts';
@@ -15,6 +16,9 @@ export function KeyList({ keys }: { keys: BoardKeys }) {
         {letters.map(([action, letter]) => (
           <Row key={action} pressed={letter} does={KEY_WORDS[action]} />
         ))}
+        <Row pressed="O O" does={easelWords.outline.keyList.again} />
+        <Row pressed="Shift" does={easelWords.outline.keyList.straight} />
+        <Row pressed="Space" does={easelWords.outline.keyList.space} />
         <Row pressed="Ctrl Z" does={words.keys.undo} />
         <Row pressed="Ctrl Shift Z" does={words.keys.redo} />
         <Row pressed="+  −  0" does={words.keys.zoom} />

@@ -13,9 +13,9 @@ import type { PictureView } from '#server/core/contract/responses.ts';
 /**
  * look = move about; outline = planes; mark = pins; draw = freehand strokes; photo = the photo's corners;
  * patch = take patches of colour; guess = guess the value of a spot; air, focus = point at the air colour, at the
- * focus (both taken in hand by buttons elsewhere, not on the tray).
+ * focus; carry = place planes that are carried over (these three are taken in hand by buttons elsewhere).
  */
-export const TOOLS = ['look', 'outline', 'mark', 'draw', 'photo', 'patch', 'guess', 'air', 'focus'] as const;
+export const TOOLS = ['look', 'outline', 'mark', 'draw', 'photo', 'patch', 'guess', 'air', 'focus', 'carry'] as const;
 export type Tool = (typeof TOOLS)[number];
 
 /** Grey round the pictures: mid is L* 55, dark L* 25, light L* 85. */
@@ -29,9 +29,15 @@ export type Squint = (typeof SQUINTS)[number];
 /** beside = the two pictures next to each other; over = one over the other with an edge to drag. */
 export type Arrange = 'beside' | 'over';
 
+/** What the hand does to an outline: draws or pulls its line, adds to the plane, takes away from it, splits it. */
+export const OUTLININGS = ['line', 'add', 'away', 'split'] as const;
+export type Outlining = (typeof OUTLININGS)[number];
+
 export interface Tools {
   tool: Tool;
   setTool(tool: Tool): void;
+  outlining: Outlining;
+  setOutlining(outlining: Outlining): void;
   /** The plane being outlined or pointed at in the ladder; null = none. */
   planeId: string | null;
   setPlaneId(planeId: string | null): void;
@@ -128,6 +134,7 @@ interface ToolsProviderProps {
 
 export function ToolsProvider({ pictures, me, children }: ToolsProviderProps) {
   const [tool, setTool] = useState<Tool>('look');
+  const [outlining, setOutlining] = useState<Outlining>('line');
   const [planeId, setPlaneId] = useState<string | null>(null);
   const [markId, setMarkId] = useState<string | null>(null);
   const [referenceId, setReferenceId] = useShownPicture(pictures, 'reference', me);
@@ -144,13 +151,14 @@ export function ToolsProvider({ pictures, me, children }: ToolsProviderProps) {
 
   const tools = useMemo<Tools>(
     () => ({
-      ...{ tool, setTool, planeId, setPlaneId, markId, setMarkId },
+      ...{ tool, setTool, outlining, setOutlining, planeId, setPlaneId, markId, setMarkId },
       ...{ referenceId, setReferenceId, paintingId, setPaintingId },
       ...{ arrange, setArrange, side, setSide, surround, setSurround, squint, setSquint },
       ...{ linesShown, setLinesShown, marksShown, setMarksShown, tableShown, setTableShown },
     }),
     [
       tool,
+      outlining,
       planeId,
       markId,
       referenceId,

@@ -8,7 +8,7 @@ import { useProposeDesk } from '#app/_propose/propose-desk.tsx';
 import type { ValueNumber } from '#server/core/look/starting-cuts.ts';
 import { type LetterAction, letterAction } from './key-map.ts';
 import { nextSurround, withBlur, withGrey } from './looking.ts';
-import { type Tool, type Tools, useTools } from './tools.tsx';
+import { OUTLININGS, type Outlining, type Tool, type Tools, useTools } from './tools.tsx';
 
 export interface BoardKeys {
   /** The list of keys is open. */
@@ -41,12 +41,19 @@ interface Held {
   choosePictures(): void;
 }
 
+function nextOutlining(outlining: Outlining): Outlining {
+  return OUTLININGS[(OUTLININGS.indexOf(outlining) + 1) % OUTLININGS.length] ?? 'line';
+}
+
 /** Tools of the hand. */
 function handActions({ tools, findPlanes, choosePictures }: Held) {
   const hold = (tool: Tool) => () => tools.setTool(tool);
   return {
     look: hold('look'),
-    outline: hold('outline'),
+    outline() {
+      if (tools.tool === 'outline') tools.setOutlining(nextOutlining(tools.outlining));
+      else tools.setTool('outline');
+    },
     find: findPlanes,
     post: choosePictures,
     mark: hold('mark'),

@@ -154,7 +154,7 @@ describe('the setup of the preview', () => {
       onReference: new Map([['a', outline]]),
       onPainting: new Map([['a', outline]]),
       photo: {},
-      moving: { kind: 'painting', planeId: 'a', outline: moved },
+      moving: { kind: 'painting', outlines: new Map([['a', moved]]) },
     });
     expect(setup?.planes.map(({ name }) => name)).toEqual(['a']);
     expect(setup?.planes[0]?.reference).toEqual(outline);
@@ -177,7 +177,7 @@ describe('the setup of the preview', () => {
       ]),
       onPainting: new Map(),
       photo: { corners: CORNERS },
-      moving: { kind: 'reference', planeId: 'z', outline },
+      moving: { kind: 'reference', outlines: new Map([['z', outline]]) },
     });
     setup?.planes[0]?.painting?.forEach((point, at) => {
       expect(point[0]).toBeCloseTo(CORNERS[at]?.[0] ?? 9, 9);
@@ -193,7 +193,7 @@ describe('the setup of the preview', () => {
       onReference: null,
       onPainting: new Map([['a', outline]]),
     };
-    const setup = previewSetup({ ...from, moving: { kind: 'painting', planeId: 'a', outline: moved } });
+    const setup = previewSetup({ ...from, moving: { kind: 'painting', outlines: new Map([['a', moved]]) } });
     expect(setup?.planes[0]?.reference).toEqual(moved);
   });
 });
