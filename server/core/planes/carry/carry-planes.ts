@@ -4,60 +4,58 @@
  * In the flow: two pictures, outlines -> [carry-planes], in a worker -> outlines on the painting, shown before they
  * are taken. Both pictures squared, all in 0..1. Pure.
  */
-import type { FractionPoint, Outline } from '../../contract/setup.ts';
+import type { FractionPoint } from '../../contract/setup.ts';
 import type { EncodedRaster } from '../../image/raster.ts';
 import { checkOutline } from '../check-outline.ts';
 import { drawLabelMap } from '../label-map.ts';
-import { carriedRing, PAINTING_BOX } from './carried-rings.ts';
+import { PAINTING_BOX } from './carried-rings.ts';
 import { findMove, STAY } from './find-moves.ts';
 import { findPlacement } from './find-placement.ts';
 import { type Fitted, fitRidge } from './fit-ridge.ts';
+import {
+  type Carried,
+  type CarriedPlane,
+  finishedPlanes,
+  layPlanes,
+  type Moves,
+  type PlaneToCarry,
+  ringsOf,
+} from './lay-planes.ts';
 import { checkPlacement, type Placement, type PlaneMove, placedBack, SAME_PART } from './placement.ts';
 import { type TakenApart, takenApart } from './ridge-samples.ts';
 import { type RidgeSeen, ridgeSeen } from './ridge-seen.ts';
-import { areaOf, cutToBox, outlineOf, type RingPoint, withFewerPoints, withoutLoops } from './ring.ts';
+import { liesOnBox, outlineOf, type RingPoint } from './ring.ts';
 import { type Sight, sightOf, softer, toneDeviation } from './sight.ts';
-import { inPieces, notInPainting, STRANGE, tooEven } from './why.ts';
+import { HARDLY, STRANGE, tooEven } from './why.ts';
 
 /** Long side of the grid on which ridges are fitted, cells. */
 const GRID = 512;
-/** Outlines depart by no more than this from what was found, in widths of the painting. */
-const TOLERANCE = 0.0012;
-/** A plane with less of the painting than this is not in it. */
-const LEAST_AREA = 0.0015;
 /** L* varies less: nothing to find a place or an edge by. */
 const EVEN_TONE = 1;
 /** Pictures that agree less than this have nothing in common. */
-const COMMON = 0.5;
-
-export interface PlaneToCarry {
-  readonly id: string;
-  readonly name: string;
-  /** 0..1 of the first picture, squared. */
-  readonly outline: Outline;
-}
-
-export interface CarriedPlane {
-  readonly id: string;
-  /** 0..1 of the squared painting. */
-  readonly outline: Outline;
-  /** For each point: whether the side from it to the next is unsure. */
-  readonly unsure: readonly boolean[];
-}
-
-export interface Carried {
-  /** Far to near; planes that are not in the painting are left out. */
-  readonly planes: readonly CarriedPlane[];
-  /** Whole sentences: planes left out, and what could not be done. */
-  readonly notes: readonly string[];
-}
-
-export type Moves = ReadonlyMap<string, PlaneMove>;
+const COMMON = 0.3;
+/** More of all ridges than this unsure: the planes may not belong here. */
+const MOSTLY = 0.75;
 
 export interface FoundWhere {
   readonly placement: Placement;
   /** What stood in the way, in a whole sentence; null when the place was found. */
   readonly trouble: string | null;
+}
+
+/** Share of all ridges, by length, that is unsure; what runs along the painting's border is no ridge. */
+function shareUnsure(planes: readonly CarriedPlane[]): number {
+  let [doubt, all] = [0, 0];
+  for (const { outline, unsure } of planes) {
+    outline.forEach((from, at) => {
+      const to = outline[(at + 1) % outline.length] ?? from;
+      if (liesOnBox(PAINTING_BOX, from, to)) return;
+      const side = Math.hypot(to[0] - from[0], to[1] - from[1]);
+      all += side;
+      if (unsure[at]) doubt += side;
+    });
+  }
+  return all > 0 ? doubt / all : 0;
 }
 
 export class Carrying {
@@ -89,7 +87,7 @@ export class Carrying {
   /** How single planes were moved beyond that. @throws Problem `setup-invalid`: see `checkPlacement`. */
   moves(placement: Placement): Moves {
     checkPlacement(placement);
-    const rings = this.#rings(placement, new Map());
+    const rings = ringsOf(this.#planes, placement, new Map());
     const labels = this.#labels(rings);
     const { columns, rows } = this.#painting;
     const moves = new Map<string, PlaneMove>();
@@ -112,14 +110,14 @@ export class Carrying {
 
   /** The planes as they lie, not fitted. @throws Problem `setup-invalid`: see `checkPlacement`. */
   laid(placement: Placement, moves: Moves): Carried {
-    checkPlacement(placement);
-    return this.#finished(this.#rings(placement, moves));
+    return layPlanes(this.#planes, placement, moves);
   }
 
   /** The planes fitted to the painting's edges. @throws Problem `setup-invalid`: see `checkPlacement`. */
   fitted(placement: Placement, moves: Moves): Carried {
     checkPlacement(placement);
-    const rings = this.#rings(placement, moves);
+    const { columns, rows } = this.#painting;
+    const rings = ringsOf(this.#planes, placement, moves);
     const labels = this.#labels(rings);
     const nearer: Fitted = { before: [], after: [] };
     const fitted = rings.map((): RingPoint[] => []);
@@ -131,11 +129,8 @@ export class Carrying {
       const seen = this.#seen(taken, plane, labels, placement, move);
       fitted[plane] = fitRidge(taken, plane, seen, { sight: this.#painting, labels }, nearer);
     }
-    return this.#finished(fitted);
-  }
-
-  #rings(placement: Placement, moves: Moves): RingPoint[][] {
-    return this.#planes.map(({ id, outline }) => carriedRing(outline, placement, moves.get(id) ?? null));
+    const carried = finishedPlanes(this.#planes, fitted, rows / columns);
+    return shareUnsure(carried.planes) > MOSTLY ? { ...carried, notes: [...carried.notes, HARDLY] } : carried;
   }
 
   #labels(rings: readonly (readonly RingPoint[])[]): Uint8Array {
@@ -163,21 +158,5 @@ export class Carrying {
     };
     const seeing = { painting: this.#painting, labels, first: this.#first, back };
     return taken.stretches.map((stretch) => ridgeSeen(stretch, plane, seeing));
-  }
-
-  /** Cut to the painting, freed of loops, with few points. */
-  #finished(rings: readonly (readonly RingPoint[])[]): Carried {
-    const planes: CarriedPlane[] = [];
-    const notes: string[] = [];
-    const aspect = this.#painting.rows / this.#painting.columns;
-    rings.forEach((ring, index) => {
-      const { id, name } = this.#planes[index] as PlaneToCarry;
-      const inside = ring.length < 3 ? [] : cutToBox(ring, PAINTING_BOX);
-      if (inside.length < 3 || areaOf(inside) < LEAST_AREA) return notes.push(notInPainting(name));
-      const simple = withoutLoops(withFewerPoints(inside, { tolerance: TOLERANCE, aspect }));
-      if (!simple || areaOf(simple) < LEAST_AREA) return notes.push(inPieces(name));
-      planes.push({ id, outline: outlineOf(simple), unsure: simple.map(({ unsure }) => unsure) });
-    });
-    return { planes, notes };
   }
 }

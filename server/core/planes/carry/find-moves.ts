@@ -24,7 +24,7 @@ const REACH = 0.065;
 const STEPS = 8;
 const SIZES = [0.92, 0.96, 1, 1.04, 1.08];
 /** What moving as far as can be costs, and what the largest change of size costs, in correlation. */
-const FAR_COST = 0.1;
+const FAR_COST = 0.25;
 const SIZE_COST = 0.05;
 /** A move must make the ridge better by this much, or the plane stays. */
 const LEAST_GAIN = 0.01;
@@ -87,7 +87,12 @@ const TURNED = 0.5;
 const agreedBy = new Float64Array(NO_PLANE + 1);
 
 /** Correlation of all profiles together with what the painting has there. @param every place of a profile looked at. */
-function likenessAt(probes: Probes, { columns, rows, channels }: Sight, move: CellMove, every: number): number {
+function likenessAt(
+  probes: Probes,
+  { columns, rows, channels }: Sight,
+  move: CellMove,
+  every: number,
+): number {
   const [mx, my] = probes.middle;
   let [mine, theirs, count] = [0, 0, 0];
   agreedBy.fill(0);
@@ -124,47 +129,70 @@ function likenessAt(probes: Probes, { columns, rows, channels }: Sight, move: Ce
   return count * 4 < probes.count || mine <= 0 ? 0 : both / Math.sqrt(mine * theirs);
 }
 
+type Worth = (move: CellMove, every: number) => number;
+
+/** The best of some moves. */
+function better(worth: Worth, every: number, moves: Iterable<CellMove>): CellMove {
+  let [best, most] = [STAY, Number.NEGATIVE_INFINITY];
+  for (const move of moves) {
+    const value = worth(move, every);
+    if (value > most) [best, most] = [move, value];
+  }
+  return best;
+}
+
+/** Every shift and size within reach. */
+function coarsest(worth: Worth, step: number): CellMove {
+  const moves: CellMove[] = [STAY];
+  for (let x = -STEPS; x <= STEPS; x++) {
+    for (let y = -STEPS; y <= STEPS; y++) {
+      if (x * x + y * y > STEPS * STEPS) continue;
+      for (const scale of SIZES) moves.push({ x: x * step, y: y * step, scale });
+    }
+  }
+  return better(worth, COARSE, moves);
+}
+
+/** From there in smaller and smaller steps. */
+function finest(worth: Worth, from: CellMove, step: number): CellMove {
+  let best = from;
+  for (const share of FINER) {
+    const { x, y, scale } = best;
+    const moves: CellMove[] = [best];
+    for (let right = -2; right <= 2; right++) {
+      for (let below = -2; below <= 2; below++) {
+        for (const size of [-0.04, 0, 0.04]) {
+          moves.push({
+            x: x + right * share * step,
+            y: y + below * share * step,
+            scale: scale + size * share,
+          });
+        }
+      }
+    }
+    best = better(worth, 1, moves);
+  }
+  return best;
+}
+
 /**
  * @param painting on the grid of the samples.
- * @returns `STAY` where nothing is seen of the ridge or no move makes it better; `likeness` −1..1 after it.
+ * @returns `STAY` where nothing is seen of the ridge or no move makes it better.
  */
 export function findMove(
   stretches: readonly Stretch[],
   seen: readonly RidgeSeen[],
   painting: Sight,
-): { move: CellMove; about: readonly [number, number]; likeness: number } {
+): { move: CellMove; about: readonly [number, number] } {
   const probes = probesOf(stretches, seen);
   const about = probes.middle;
-  if (probes.count === 0) return { move: STAY, about, likeness: 0 };
+  if (probes.count === 0) return { move: STAY, about };
   const reach = REACH * Math.max(painting.columns, painting.rows);
   const cost = ({ x, y, scale }: CellMove): number =>
     (FAR_COST * (x * x + y * y)) / reach ** 2 + (SIZE_COST * (scale - 1) ** 2) / 0.08 ** 2;
   const worth = (move: CellMove, every: number): number =>
     likenessAt(probes, painting, move, every) - cost(move);
-  let best = STAY;
-  let most = worth(STAY, COARSE);
-  const take = (move: CellMove, every: number): void => {
-    const value = worth(move, every);
-    if (value > most) [best, most] = [move, value];
-  };
-  const step = reach / STEPS;
-  for (let x = -STEPS; x <= STEPS; x++) {
-    for (let y = -STEPS; y <= STEPS; y++) {
-      if (x * x + y * y > STEPS * STEPS) continue;
-      for (const scale of SIZES) take({ x: x * step, y: y * step, scale }, COARSE);
-    }
-  }
-  most = worth(best, 1);
-  for (const share of FINER) {
-    const { x, y, scale } = best;
-    for (let right = -2; right <= 2; right++) {
-      for (let below = -2; below <= 2; below++) {
-        for (const size of [-0.04, 0, 0.04]) {
-          take({ x: x + right * share * step, y: y + below * share * step, scale: scale + size * share }, 1);
-        }
-      }
-    }
-  }
-  const move = most > worth(STAY, 1) + LEAST_GAIN ? best : STAY;
-  return { move, about, likeness: likenessAt(probes, painting, move, 1) };
+  const best = finest(worth, coarsest(worth, reach / STEPS), reach / STEPS);
+  const move = worth(best, 1) > worth(STAY, 1) + LEAST_GAIN ? best : STAY;
+  return { move, about };
 }

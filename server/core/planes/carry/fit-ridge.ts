@@ -17,6 +17,11 @@ const BAND = 0.034;
 export const RIGHT = 0.009;
 /** A side is unsure when the edge lies elsewhere with more than this chance. */
 const UNSURE = 0.4;
+/** Likeness at which every second ridge is wrong, and by how much more it is e times as sure. */
+const HALF_SURE = 0.5;
+const SURER_BY = 0.09;
+/** Samples before and after that a likeness is taken over. */
+const AROUND = 12;
 /** Shorter sure or unsure runs than this, in samples, belong to what is around them. */
 const SHORTEST_RUN = 7;
 /** A hidden ridge follows the nearer one that lies this near, cells, and goes on under it by so much. */
@@ -75,6 +80,34 @@ function nearest({ before }: Fitted, x: number, y: number): number {
   return best;
 }
 
+/** How like the first picture a ridge looks where it was drawn to: by sample with its neighbours, half of it the whole. */
+function likenessOf(
+  match: Float32Array,
+  offsets: Int16Array,
+  { state, known }: RidgeSeen,
+  band: number,
+): Float64Array {
+  const across = 2 * band + 1;
+  const own = Float64Array.from(offsets, (offset, sample) =>
+    state[sample] === SEEN && known[sample] === 1
+      ? (match[sample * across + offset + band] as number)
+      : Number.NaN,
+  );
+  const meanOf = (values: Float64Array): number => {
+    const told = values.filter((value) => !Number.isNaN(value));
+    return told.length === 0 ? 0 : told.reduce((sum, value) => sum + value, 0) / told.length;
+  };
+  const whole = meanOf(own);
+  return own.map((value, sample) => {
+    if (Number.isNaN(value)) return 0;
+    const near = meanOf(own.subarray(Math.max(0, sample - AROUND), sample + AROUND + 1));
+    return (near + whole) / 2;
+  });
+}
+
+/** Chance of being wrong that goes with a likeness: as seen on the rendered scenes and on half of the traced ones. */
+const chanceOf = (likeness: number): number => 1 / (1 + Math.exp((likeness - HALF_SURE) / SURER_BY));
+
 function movedSamples(
   stretch: Stretch,
   offsets: Float64Array,
@@ -121,9 +154,11 @@ export function fitRidge(
     const { offsets, elsewhere } = bestWay(costs, RIGHT * longSide);
     const at = movedSamples(stretch, evenedOffsets(offsets), view, nearer);
     movedTo.push(at);
-    const doubt = Uint8Array.from(elsewhere, (chance, sample) =>
-      view.state[sample] === SEEN && chance > UNSURE ? 1 : 0,
-    );
+    const likeness = likenessOf(costs.match, offsets, view, band);
+    const doubt = Uint8Array.from(elsewhere, (chance, sample) => {
+      const wrong = 1 - (1 - chance) * (1 - chanceOf(likeness[sample] as number));
+      return view.state[sample] === SEEN && wrong > UNSURE ? 1 : 0;
+    });
     unsure.push(longRuns(doubt));
     for (let each = 0; each < at.length; each++) {
       own.before.push(stretch.at[each] as number);

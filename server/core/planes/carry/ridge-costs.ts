@@ -13,7 +13,10 @@ import { HALF_PROFILE, PROFILE, type RidgeSeen, SEEN } from './ridge-seen.ts';
 import type { Sight } from './sight.ts';
 
 /** Weights of looking as the first picture does, of a step found, of even halves, and of staying. */
-export const W = { MATCH: 1.6, EDGE: 0.5, HALVES: 0.5, STAY: 0.5 };
+const BY_MATCH = 1.6;
+const BY_EDGE = 0.5;
+const BY_HALVES = 0.5;
+const BY_STAYING = 0.5;
 /** Cells on each side of an offset whose means make its step. */
 const STEP_OVER = 3;
 /** Cells read beyond the band. */
@@ -231,7 +234,10 @@ function matches({ width, channels }: Read, seen: RidgeSeen, length: number, ban
     });
   }
   turnBack(both, seen, length, band);
-  const [products, squares] = [evened(both, across, length, ALONG_MATCH), evened(theirs, across, length, ALONG_MATCH)];
+  const [products, squares] = [
+    evened(both, across, length, ALONG_MATCH),
+    evened(theirs, across, length, ALONG_MATCH),
+  ];
   const own = evened(mine, 1, length, ALONG_MATCH);
   return products.map((product, cell) => {
     const under = (own[Math.floor(cell / across)] as number) * (squares[cell] as number);
@@ -247,7 +253,7 @@ export function ridgeCosts(
   sight: Sight,
   labels: Uint8Array,
   band: number,
-): BandCosts {
+): BandCosts & { readonly match: Float32Array } {
   const { length } = stretch;
   const reading = read(stretch, plane, seen, sight, labels, band);
   const likeness = steps(reading, seen, length, band);
@@ -256,15 +262,10 @@ export function ridgeCosts(
   const across = 2 * band + 1;
   const costs = Float64Array.from(likeness, (like, cell) => {
     const offset = (cell % across) - band;
-    const staying = W.STAY * (offset / band) ** 2;
+    const staying = BY_STAYING * (offset / band) ** 2;
     const isSeen = seen.state[Math.floor(cell / across)] === SEEN;
     if (!isSeen) return staying;
-    return (
-      staying -
-      W.MATCH * (match[cell] as number) -
-      W.EDGE * like -
-      W.HALVES * (half[cell] as number)
-    );
+    return staying - BY_MATCH * (match[cell] as number) - BY_EDGE * like - BY_HALVES * (half[cell] as number);
   });
-  return { samples: length, band, costs };
+  return { samples: length, band, costs, match };
 }

@@ -12,3 +12,6 @@ export const tooEven = (tone: number): string =>
 
 export const STRANGE =
   'The two pictures have too little in common to find where the planes belong. They lie as in the other picture; move them by hand.';
+
+export const HARDLY =
+  'Hardly any ridge found its edge. The painting may show something else, or the planes lie in another place; move them by hand, or draw them anew.';

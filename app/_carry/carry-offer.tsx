@@ -1,0 +1,32 @@
+'use client';
+/** Under the list of planes: that they can be carried over to the painting. In the flow: plane list -> [carry-offer] -> desk. */
+import { useBoardLive } from '#app/_live/board-live.tsx';
+import { carryHold } from '#app/_live/presence.ts';
+import { Button } from '#app/_ui/button.tsx';
+import { carryWords as words } from '#app/_words/en-carry.ts';
+import { useTools } from '#app/_workspace/tools.tsx';
+import styles from './carry.module.css';
+import { useCarryDesk } from './carry-desk.tsx';
+
+export function CarryOffer() {
+  const { planes, outlinesOf, may, heldBy } = useBoardLive();
+  const { paintingId } = useTools();
+  const { placing, begin, missing, sources } = useCarryDesk();
+  if (!paintingId || !may.painting(paintingId) || planes.length === 0 || sources.length === 0) return null;
+  const here = outlinesOf(paintingId).size;
+  const other = heldBy(carryHold(paintingId));
+  // Nothing to carry as far as this screen knows, and nothing that could be done anew.
+  if (here === 0 && missing.length === 0 && sources.length < 2) return null;
+  const label =
+    here === 0 ? words.offer : missing.length > 0 ? words.offerRest(missing.length) : words.offerAgain;
+  return (
+    <div className={styles.offer}>
+      {placing || other ? null : (
+        <Button weight={here === 0 && missing.length > 0 ? 'main' : 'quiet'} onClick={begin}>
+          {label}
+        </Button>
+      )}
+      <p role="status">{other ? words.heldBy(other) : placing ? words.onEasel : null}</p>
+    </div>
+  );
+}
