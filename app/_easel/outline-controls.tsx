@@ -1,9 +1,11 @@
 'use client';
 /** What can be done with the outline of the chosen plane. In the flow: easel-bar -> [outline-controls] -> draft, live. */
 import { useEffect, useState } from 'react';
+import { useCarryDesk } from '#app/_carry/carry-desk.tsx';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { PlaneView } from '#app/_live/board-live-types.ts';
 import { Button } from '#app/_ui/button.tsx';
+import { carryWords } from '#app/_words/en-carry.ts';
 import { words } from '#app/_words/en-easel.ts';
 import { OUTLININGS, type Outlining, useTools } from '#app/_workspace/tools.tsx';
 import { useWide } from '#app/_workspace/use-wide.ts';
@@ -203,20 +205,16 @@ function JoinControls({ plane, done }: { plane: PlaneView; done(): void }) {
 
 function LineButtons({ plane, writable, shown: { reference, painting } }: EditControlsProps) {
   const { outlinesOf, write } = useBoardLive();
-  const { way, setDraft, setSentence } = useEasel();
+  const { way, setDraft } = useEasel();
+  const { begin } = useCarryDesk();
   const on = (picture: PictureView | null) => picture !== null && outlinesOf(picture.id).has(plane.id);
   const drawnOn = writable.filter(on);
   const mayCarry = painting !== null && writable.includes(painting);
-  const carry = () => {
-    if (!reference || !painting) return;
-    write.carryOutlines(reference.id, painting.id, [plane.id]);
-    setSentence(null);
-  };
   return (
     <div className={styles.buttons}>
       {mayCarry && on(reference) && !on(painting) ? (
-        <Button weight="main" onClick={carry}>
-          {words.outline.carryThis}
+        <Button weight="main" onClick={begin}>
+          {carryWords.offer}
         </Button>
       ) : null}
       {drawnOn.map(({ id, kind }) => (

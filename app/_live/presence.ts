@@ -69,6 +69,8 @@ export function whenFree(source: PresenceSource, what: string, act: () => void):
   const patience = setTimeout(finish, PATIENCE_MS);
 }
 
+/** Placing planes that are carried over to a painting. */
+export const carryHold = (pictureId: string) => `carry/${pictureId}`;
 export const outlineHold = (pictureId: string, planeId: string) => `outline/${pictureId}/${planeId}`;
 export const photoHold = (pictureId: string) => `photo/${pictureId}`;
 /** Choosing planes for a picture. */

@@ -5,6 +5,7 @@
  * In the flow: live planes -> [plane-list] -> writers; the chosen plane is shared with easel and ladder.
  */
 import { useRef, useState } from 'react';
+import { CarryOffer } from '#app/_carry/carry-offer.tsx';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { FindAgain, FindPart } from '#app/_propose/find-part.tsx';
 import { useProposeDesk } from '#app/_propose/propose-desk.tsx';
@@ -75,7 +76,7 @@ export function PlaneList({ shown }: { shown: boolean }) {
           </p>
         ) : null}
         <div ref={carryPlace} hidden={choosing}>
-          <Carry />
+          <CarryOffer />
         </div>
         {may.setup && (planes.length === 0 || !choosing) ? (
           <AddPlane onAdded={() => setDeleted(null)} />
@@ -84,31 +85,5 @@ export function PlaneList({ shown }: { shown: boolean }) {
       </section>
       <SceneConditions />
     </>
-  );
-}
-
-/** Copies to the painting every outline that it lacks. */
-function Carry() {
-  const { planes, outlinesOf, may, write } = useBoardLive();
-  const { referenceId, paintingId, setTool, setSide } = useTools();
-  const [said, setSaid] = useState<string | null>(null);
-  if (!referenceId || !paintingId || !may.painting(paintingId)) return null;
-  const [there, here] = [outlinesOf(referenceId), outlinesOf(paintingId)];
-  const missing = planes.filter(({ id }) => there.has(id) && !here.has(id)).map(({ id }) => id);
-  const carry = () => {
-    write.carryOutlines(referenceId, paintingId, missing);
-    setSaid(words.outline.carried(missing.length));
-    setTool('outline');
-    setSide('painting');
-  };
-  return (
-    <div className={styles.carry}>
-      {missing.length > 0 ? (
-        <Button weight={here.size === 0 ? 'main' : 'quiet'} onClick={carry}>
-          {here.size === 0 ? words.outline.carryAll : words.outline.carryRest(missing.length)}
-        </Button>
-      ) : null}
-      <p role="status">{missing.length === 0 ? said : null}</p>
-    </div>
   );
 }

@@ -86,7 +86,7 @@ function Sides() {
 }
 
 /** Tools that the tray offers; the others are taken in hand where they are needed. */
-type TrayTool = Exclude<Tool, 'guess' | 'air' | 'focus'>;
+type TrayTool = Exclude<Tool, 'guess' | 'air' | 'focus' | 'carry'>;
 
 /** Only tools the person may use here; whoever looks on just looks. */
 function Hands() {

@@ -7,6 +7,7 @@
  */
 import { useCallback, useEffect, useState } from 'react';
 import { fetchBoard, Refused } from '#app/_api/client.ts';
+import { CarryDeskProvider } from '#app/_carry/carry-desk.tsx';
 import { Easel } from '#app/_easel/easel.tsx';
 import { Ladder } from '#app/_ladder/ladder.tsx';
 import { BoardLiveProvider, useBoardLive } from '#app/_live/board-live.tsx';
@@ -49,7 +50,9 @@ export function Workspace({ board: first }: { board: BoardView }) {
         <BoardMeasuresProvider boardId={board.id}>
           <PhotoDeskProvider>
             <ProposeDeskProvider>
-              <PostingOnBoard board={board} refresh={refresh} gone={gone} />
+              <CarryDeskProvider>
+                <PostingOnBoard board={board} refresh={refresh} gone={gone} />
+              </CarryDeskProvider>
             </ProposeDeskProvider>
           </PhotoDeskProvider>
         </BoardMeasuresProvider>
