@@ -1,5 +1,6 @@
 /** The caller's boards; to a stranger, where to get a link. IO: session and store. */
 import { headers } from 'next/headers';
+import Link from 'next/link';
 import { BoardList } from '#app/_boards/board-list.tsx';
 import styles from '#app/_boards/boards.module.css';
 import { NewBoard } from '#app/_boards/new-board.tsx';
@@ -15,6 +16,9 @@ export default async function BoardsPage() {
   if (!visitor) {
     return (
       <PlainPage title={words.boards.stranger} lead={words.boards.strangerText}>
+        <p>
+          <Link href="/sign-in">{words.account.signIn.title}</Link>
+        </p>
         <p>{words.boards.strangerHost}</p>
       </PlainPage>
     );
@@ -27,7 +31,9 @@ export default async function BoardsPage() {
         <p className={styles.product}>
           <ProductSign /> {words.product}
         </p>
-        <p className={styles.signed}>{words.boards.signedAs(visitor.name)}</p>
+        <p className={styles.signed}>
+          {words.boards.signedAs(visitor.name)} <Link href="/account">{words.account.account.link}</Link>
+        </p>
       </header>
       <main className={styles.main}>
         <div className={styles.line}>

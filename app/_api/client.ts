@@ -46,7 +46,8 @@ export function refusedFrom(text: string, status: number): Refused {
   return new Refused('strange-answer', words.strangeAnswer(status));
 }
 
-async function call<Answer>(path: string, init: RequestInit = {}): Promise<Answer> {
+/** One call; the answer is of the type the contract has for it. @throws Refused with the sentence to show. */
+export async function call<Answer>(path: string, init: RequestInit = {}): Promise<Answer> {
   let response: Response;
   try {
     response = await fetch(path, { credentials: 'same-origin', cache: 'no-store', ...init });
@@ -60,15 +61,26 @@ async function call<Answer>(path: string, init: RequestInit = {}): Promise<Answe
   return (text ? JSON.parse(text) : undefined) as Answer;
 }
 
-function withBody(method: string, body: unknown): RequestInit {
+export function withBody(method: string, body: unknown): RequestInit {
   return { method, headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) };
 }
 
 const board = (boardId: string) => `/api/boards/${encodeURIComponent(boardId)}`;
 
-/** Starts a session. @param key Host key, host link's key or an invite's token. */
-export function enter(key: string, name: string): Promise<PersonView & { boardId?: string | null }> {
-  return call('/api/enter', withBody('POST', { key, name }));
+/** Where an entry led to. */
+export interface WhereTo extends PersonView {
+  boardId?: string | null;
+  groupId?: string;
+}
+
+/**
+ * Starts a session.
+ *
+ * @param key Host key, host link's key or an invite's token.
+ * @param as With a host's key: id of the host one was before.
+ */
+export function enter(key: string, name: string, as?: string): Promise<WhereTo> {
+  return call('/api/enter', withBody('POST', { key, name, ...(as === undefined ? {} : { as }) }));
 }
 
 export function createBoard(title: string): Promise<{ id: string }> {

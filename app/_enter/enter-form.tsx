@@ -8,6 +8,16 @@ import { Notice } from '#app/_ui/notice.tsx';
 import { words } from '#app/_words/en.ts';
 import styles from './plain.module.css';
 
+/** Sent where a host goes on under the name they have. */
+const NO_NAME = '-';
+
+/** A host who may go on as themselves. */
+export interface HostBefore {
+  id: string;
+  /** Name and since when. */
+  words: string;
+}
+
 interface EnterFormProps {
   /** The host's key, a host link's key or an invite's token. */
   entryKey: string;
@@ -15,9 +25,12 @@ interface EnterFormProps {
   knownAs: string | null;
   /** What to do when the link does not open, said under the server's sentence. */
   whatToDo: string;
+  /** With a host's key: the hosts there are. */
+  hosts?: readonly HostBefore[];
 }
 
-export function EnterForm({ entryKey, knownAs, whatToDo }: EnterFormProps) {
+export function EnterForm({ entryKey, knownAs, whatToDo, hosts = [] }: EnterFormProps) {
+  const [as, setAs] = useState<string | null>(null);
   const [name, setName] = useState('');
   const [busy, setBusy] = useState(false);
   const [refused, setRefused] = useState<{ sentence: string; link: boolean } | null>(null);
@@ -26,7 +39,7 @@ export function EnterForm({ entryKey, knownAs, whatToDo }: EnterFormProps) {
     setBusy(true);
     setRefused(null);
     try {
-      const { boardId } = await enter(entryKey, knownAs ?? name);
+      const { boardId } = await enter(entryKey, (knownAs ?? name) || NO_NAME, as ?? undefined);
       location.replace(boardId ? `/boards/${encodeURIComponent(boardId)}` : '/');
     } catch (thrown) {
       setBusy(false);
@@ -38,7 +51,8 @@ export function EnterForm({ entryKey, knownAs, whatToDo }: EnterFormProps) {
   };
   return (
     <form className={`${styles.sheet} ${styles.form}`} onSubmit={go}>
-      {knownAs === null ? (
+      {knownAs === null && hosts.length > 0 ? <WhoAreYou hosts={hosts} as={as} onChoose={setAs} /> : null}
+      {knownAs === null && as === null ? (
         <TextField
           label={words.enter.name}
           hint={words.enter.nameHint}
@@ -60,5 +74,26 @@ export function EnterForm({ entryKey, knownAs, whatToDo }: EnterFormProps) {
         </div>
       ) : null}
     </form>
+  );
+}
+
+interface WhoAreYouProps {
+  hosts: readonly HostBefore[];
+  as: string | null;
+  onChoose(as: string | null): void;
+}
+
+/** A host who lost their way in is not somebody new: their boards and marks are under the id they had. */
+function WhoAreYou({ hosts, as, onChoose }: WhoAreYouProps) {
+  return (
+    <fieldset className={styles.choices}>
+      <legend>{words.account.hostsAsk}</legend>
+      {[{ id: null, words: words.account.hostNew }, ...hosts].map((host) => (
+        <label key={host.id ?? ''}>
+          <input type="radio" name="as" checked={as === host.id} onChange={() => onChoose(host.id)} />
+          {host.words}
+        </label>
+      ))}
+    </fieldset>
   );
 }

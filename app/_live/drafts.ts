@@ -24,6 +24,16 @@ export function keepDraft(key: string, text: string): void {
   }
 }
 
+/** Forgets every draft kept in this browser, for instance when its person signs out. */
+export function forgetDrafts(): void {
+  try {
+    const kept = Array.from({ length: localStorage.length }, (_, at) => localStorage.key(at));
+    for (const key of kept) if (key?.startsWith(PREFIX)) localStorage.removeItem(key);
+  } catch {
+    // Where nothing can be kept there is nothing to forget.
+  }
+}
+
 /** The text of one field that is kept until it is sent; an empty text forgets it. */
 export function useDraft(key: string): [string, (text: string) => void] {
   const [text, setText] = useState('');

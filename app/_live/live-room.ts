@@ -76,7 +76,9 @@ export class LiveRoom {
     provider.on('status', ({ status }) => {
       if (status === 'disconnected' && this.state !== 'closed') this.#lineIs('offline');
     });
-    provider.on('connection-close', () => {
+    provider.on('connection-close', (event) => {
+      // What one may do changed: the board says what it is now, and the line comes back by itself.
+      if (event?.code === CLOSE.roleChanged) this.#events.announced();
       if (this.state === 'connecting') this.#lineIs('offline');
     });
     provider.on('sync', (synced) => {

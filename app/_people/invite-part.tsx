@@ -1,14 +1,14 @@
 'use client';
-/** Makes an invitation: as what, for how long, and the link to send. IO: HTTP, the clipboard. */
-import { useEffect, useRef, useState } from 'react';
+/** Makes an invitation: as what, for how long, and the link to send. IO: HTTP. */
+import { useState } from 'react';
 import { createInvite, sentenceOf } from '#app/_api/client.ts';
 import { Button } from '#app/_ui/button.tsx';
-import { copyText } from '#app/_ui/copy-text.ts';
 import { ChoiceField } from '#app/_ui/field.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
 import { words } from '#app/_words/en.ts';
 import type { InviteView, PersonView } from '#server/core/contract/responses.ts';
 import { INVITE_ROLES, type InviteRole } from '#server/core/contract/roles.ts';
+import { MadeLink } from './made-link.tsx';
 import styles from './people.module.css';
 
 const HOURS = Object.keys(words.people.hours).map(Number);
@@ -103,39 +103,14 @@ export function InvitePart({ boardId, wards, onMade }: InvitePartProps) {
         </Button>
       </div>
       {trouble ? <Notice trouble sentence={trouble} /> : null}
-      {made ? <MadeLink key={made.token} url={made.url} /> : null}
+      {made ? (
+        <MadeLink
+          key={made.token}
+          url={made.url}
+          label={words.people.linkLabel}
+          hint={words.people.linkHint}
+        />
+      ) : null}
     </section>
-  );
-}
-
-function MadeLink({ url }: { url: string }) {
-  const field = useRef<HTMLInputElement>(null);
-  const [copied, setCopied] = useState<boolean | null>(null);
-  useEffect(() => field.current?.select(), []);
-  const copy = async () => {
-    const worked = await copyText(url);
-    setCopied(worked);
-    if (!worked) field.current?.select();
-  };
-  const said =
-    copied === null ? words.people.linkHint : copied ? words.people.copied : words.people.copyFailed;
-  return (
-    <div className={styles.made}>
-      <label htmlFor="invite-link">{words.people.linkLabel}</label>
-      <input
-        id="invite-link"
-        ref={field}
-        className={styles.link}
-        readOnly
-        value={url}
-        onFocus={(event) => event.target.select()}
-      />
-      <div className={styles.acts}>
-        <Button onClick={copy}>{words.people.copy}</Button>
-        <span role="status" className={styles.quiet}>
-          {said}
-        </span>
-      </div>
-    </div>
   );
 }

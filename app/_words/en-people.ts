@@ -33,6 +33,7 @@ export const peopleWords = {
   takeBack: 'Take back',
   takeBackHint: 'Taking one back also ends the access of everyone who came by it.',
   takingBack: 'Taking it back …',
+  whatIs: (name: string) => `What ${name} is here`,
   sendAway: 'End access',
   sendAwaySure: (name: string) => `End ${name}’s access?`,
   leave: 'Leave this board',

@@ -5,6 +5,7 @@
  * shown as they come. Pure.
  */
 import type { Rights } from '#server/core/contract/picture-choices.ts';
+import { accountWords } from './en-account.ts';
 import { peopleWords } from './en-people.ts';
 
 const SMALL = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
@@ -179,6 +180,8 @@ export const words = {
   },
 
   people: peopleWords,
+
+  account: accountWords,
 
   remove: {
     title: 'Delete this board',

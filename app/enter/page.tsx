@@ -5,7 +5,9 @@ import Link from 'next/link';
 import { EnterForm } from '#app/_enter/enter-form.tsx';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
 import { words } from '#app/_words/en.ts';
+import { hostsBehind } from '#server/access/enter.ts';
 import { readSession } from '#server/access/session.ts';
+import { environment } from '#server/env.ts';
 
 export const metadata: Metadata = { title: words.enter.title };
 
@@ -25,9 +27,18 @@ export default async function EnterPage({
       </PlainPage>
     );
   }
+  const hosts = visitor ? [] : await hostsBehind(key, environment().hostKey);
   return (
     <PlainPage lead={words.enter.lead}>
-      <EnterForm entryKey={key} knownAs={visitor?.name ?? null} whatToDo={words.enter.badLinkHost} />
+      <EnterForm
+        entryKey={key}
+        knownAs={visitor?.name ?? null}
+        whatToDo={words.enter.badLinkHost}
+        hosts={hosts.map(({ id, name, since }) => ({
+          id,
+          words: words.account.hostSince(name, since.toISOString().slice(0, 10)),
+        }))}
+      />
     </PlainPage>
   );
 }

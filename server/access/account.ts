@@ -100,9 +100,9 @@ export async function makeReturnLink(
 export async function ownerOfReturnLink(
   key: string,
   now = new Date(),
-): Promise<{ name: string; email: string | null } | null> {
+): Promise<{ id: string; name: string; email: string | null } | null> {
   const found = await findReturnLink(hashToken(key), now);
-  return found && { name: found.name, email: found.email };
+  return found && { id: found.id, name: found.name, email: found.email };
 }
 
 /**

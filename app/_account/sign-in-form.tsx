@@ -1,0 +1,64 @@
+'use client';
+/** E-mail address and password, and in. IO: HTTP. */
+import { type FormEvent, useState } from 'react';
+import { sentenceOf } from '#app/_api/client.ts';
+import { signIn } from '#app/_api/people.ts';
+import plain from '#app/_enter/plain.module.css';
+import { Button } from '#app/_ui/button.tsx';
+import { TextField } from '#app/_ui/field.tsx';
+import { Notice } from '#app/_ui/notice.tsx';
+import { words } from '#app/_words/en.ts';
+
+/** @param knownAs Name of the session this browser has already, or null. */
+export function SignInForm({ knownAs }: { knownAs: string | null }) {
+  const [email, setEmail] = useState('');
+  const [password, setPassword] = useState('');
+  const [busy, setBusy] = useState(false);
+  const [trouble, setTrouble] = useState<string | null>(null);
+  const go = async (event: FormEvent) => {
+    event.preventDefault();
+    setBusy(true);
+    setTrouble(null);
+    try {
+      await signIn(email, password);
+      location.replace('/');
+    } catch (thrown) {
+      setBusy(false);
+      setTrouble(sentenceOf(thrown));
+    }
+  };
+  const said = words.account.signIn;
+  return (
+    <form className={`${plain.sheet} ${plain.form}`} onSubmit={go}>
+      {knownAs === null ? null : <p className={plain.quiet}>{said.switch(knownAs)}</p>}
+      <TextField
+        label={said.email}
+        type="email"
+        name="email"
+        autoComplete="username"
+        required
+        autoFocus
+        value={email}
+        onChange={(event) => setEmail(event.target.value)}
+      />
+      <TextField
+        label={said.password}
+        type="password"
+        name="password"
+        autoComplete="current-password"
+        required
+        value={password}
+        onChange={(event) => setPassword(event.target.value)}
+      />
+      <Button weight="main" type="submit" busy={busy} busyWord={said.going}>
+        {said.go}
+      </Button>
+      {trouble ? (
+        <div>
+          <Notice trouble sentence={trouble} />
+        </div>
+      ) : null}
+      <p className={plain.quiet}>{said.lost}</p>
+    </form>
+  );
+}

@@ -1,0 +1,16 @@
+/** Somebody's initials in a circle, faded while they are away. */
+import { Monogram } from '#app/_ui/monogram.tsx';
+import { words } from '#app/_words/en.ts';
+import type { MemberView } from '#server/core/contract/responses.ts';
+
+export function Face({ person, here }: { person: MemberView; here: boolean }) {
+  const role = words.people.role[person.role];
+  return (
+    <Monogram
+      name={person.name}
+      guide={person.role === 'teacher' || person.role === 'host'}
+      away={!here}
+      title={here ? words.people.here(person.name, role) : words.people.away(person.name, role)}
+    />
+  );
+}

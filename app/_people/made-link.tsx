@@ -1,0 +1,46 @@
+'use client';
+/** A link that was just made, selected, with a way to copy it. IO: the clipboard. */
+import { useEffect, useId, useRef, useState } from 'react';
+import { Button } from '#app/_ui/button.tsx';
+import { copyText } from '#app/_ui/copy-text.ts';
+import { words } from '#app/_words/en.ts';
+import styles from './people.module.css';
+
+interface MadeLinkProps {
+  url: string;
+  label: string;
+  /** Said beside the button until it is pressed. */
+  hint: string;
+}
+
+export function MadeLink({ url, label, hint }: MadeLinkProps) {
+  const id = useId();
+  const field = useRef<HTMLInputElement>(null);
+  const [copied, setCopied] = useState<boolean | null>(null);
+  useEffect(() => field.current?.select(), []);
+  const copy = async () => {
+    const worked = await copyText(url);
+    setCopied(worked);
+    if (!worked) field.current?.select();
+  };
+  const said = copied === null ? hint : copied ? words.people.copied : words.people.copyFailed;
+  return (
+    <div className={styles.made}>
+      <label htmlFor={id}>{label}</label>
+      <input
+        id={id}
+        ref={field}
+        className={styles.link}
+        readOnly
+        value={url}
+        onFocus={(event) => event.target.select()}
+      />
+      <div className={styles.acts}>
+        <Button onClick={copy}>{words.people.copy}</Button>
+        <span role="status" className={styles.quiet}>
+          {said}
+        </span>
+      </div>
+    </div>
+  );
+}
