@@ -12,6 +12,8 @@ import { join } from 'node:path';
 import pg from 'pg';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { database } from '#server/store/database.ts';
+import { addInvite } from '#server/store/invites.ts';
+import { joinByInvite } from '#server/store/joining.ts';
 import { migrationNames } from '#server/store/migration-engine.ts';
 import { closeDatabase, openDatabase } from '#server/store/open-database.ts';
 import { openPostgres } from '#server/store/postgres.ts';
@@ -99,6 +101,28 @@ function onARealServer(): void {
   test('serves one process at a time', async () => {
     await openDatabase({ dataFolder: folder, databaseUrl: url });
     await expect(openPostgres(url)).rejects.toMatchObject({ code: 'data-folder-busy' });
+  });
+
+  test('lets as many in by an invite as it says, whoever comes at the same moment', async () => {
+    await openDatabase({ dataFolder: folder, databaseUrl: url });
+    const { id: boardId } = await database().board.create({
+      data: { id: 'weir', title: 'Reeds at the weir' },
+    });
+    for (let round = 0; round < 8; round++) {
+      const invite = await addInvite(
+        { boardId },
+        {
+          ...{ tokenHash: `hash-${round}`, role: 'peer', wardId: null, uses: 3 },
+          expiresAt: new Date(Date.now() + 60_000),
+        },
+      );
+      const came = await Promise.all(
+        Array.from({ length: 10 }, (_, at) => joinByInvite(invite, { name: `${round}-${at}` }, new Date())),
+      );
+      expect(came.filter((person) => person !== null)).toHaveLength(3);
+      expect(await database().member.count({ where: { inviteId: invite.id } })).toBe(3);
+      expect(await database().person.count({ where: { name: { startsWith: `${round}-` } } })).toBe(3);
+    }
   });
 
   test('with a database that a newer version wrote is refused', async () => {
