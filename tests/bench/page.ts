@@ -6,9 +6,11 @@ import { existsSync } from 'node:fs';
 import { rm } from 'node:fs/promises';
 import { gzipSync } from 'node:zlib';
 import { type Browser, chromium, type Page } from '@playwright/test';
-import { type AServer, startAServer } from '#tests/helpers/a-server.ts';
+import { type AServer, type Entered, startAServer } from '#tests/helpers/a-server.ts';
 import playwrightConfig from '../playwright.config.ts';
+import { atRest } from './at-rest.ts';
 import { aBoardFolder } from './board-folder.ts';
+import { findPlanesRow } from './find-planes.ts';
 import { longestTask } from './longest-task.ts';
 import { median, notMeasured, ROUNDS, row, times } from './measured.ts';
 import type { BenchRow } from './row.ts';
@@ -41,6 +43,7 @@ async function browserRows(server: AServer, boardId: string): Promise<BenchRow[]
   const names = [
     'script of the board page, gzipped',
     `pan and zoom with ${MARKS} marks, longest task`,
+    'planes found in a photograph of 2048 px, longest task of the page',
   ] as const;
   const launch = playwrightConfig.use?.launchOptions ?? {};
   if (!existsSync(launch.executablePath ?? chromium.executablePath())) {
@@ -48,8 +51,13 @@ async function browserRows(server: AServer, boardId: string): Promise<BenchRow[]
   }
   const browser = await chromium.launch(launch);
   try {
-    const { page, scriptBytes } = await openBoard(browser, server, boardId);
-    return [{ name: names[0], ...scriptRow(scriptBytes) }, await row(names[1], () => taskRow(browser, page))];
+    const who = await server.enter('Bench');
+    const { page, scriptBytes } = await openBoard(browser, server, who, boardId);
+    return [
+      { name: names[0], ...scriptRow(scriptBytes) },
+      await row(names[1], () => taskRow(browser, page)),
+      await row(names[2], () => findPlanesRow(browser, page.context(), server, who)),
+    ];
   } catch (thrown) {
     const why = thrown instanceof Error ? thrown.message : String(thrown);
     return names.map((name) => notMeasured(name, why));
@@ -64,8 +72,12 @@ interface OpenBoard {
   scriptBytes: Map<string, number>;
 }
 
-async function openBoard(browser: Browser, server: AServer, boardId: string): Promise<OpenBoard> {
-  const { cookie } = await server.enter('Bench');
+async function openBoard(
+  browser: Browser,
+  server: AServer,
+  { cookie }: Entered,
+  boardId: string,
+): Promise<OpenBoard> {
   const [name = '', ...value] = cookie.split('=');
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
   await context.addCookies([{ name, value: value.join('='), url: server.url }]);
@@ -129,23 +141,6 @@ async function taskRow(browser: Browser, page: Page): Promise<Omit<BenchRow, 'na
     met: boardMs <= TASK_LIMIT_MS,
   };
 }
-
-/** Waits until half a second of frames came in time: what opening a page left to do is over. */
-async function atRest(page: Page): Promise<void> {
-  await page.evaluate(AT_REST);
-}
-
-/** A text, because what tsx makes of a function needs a helper that the page does not have. */
-const AT_REST = `new Promise((resolve) => {
-  let inTime = 0;
-  let last = performance.now();
-  requestAnimationFrame(function frame(now) {
-    inTime = now - last < 40 ? inTime + 1 : 0;
-    last = now;
-    if (inTime >= 30) resolve();
-    else requestAnimationFrame(frame);
-  });
-})`;
 
 /** Zooms in at a place with the wheel, drags to and fro, zooms out again. */
 function panAndZoom(x: number, y: number): (page: Page) => Promise<void> {
