@@ -123,10 +123,12 @@ interface EditControlsProps {
 /** A plane that has its outline: what the hand does to it. */
 function EditControls({ plane, writable, shown }: EditControlsProps) {
   const { outlining } = useTools();
-  const [joins, setJoins] = useState(false);
+  const [asks, setAsks] = useState<'join' | 'redraw' | null>(null);
+  const done = () => setAsks(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another plane or another hand ends the question.
-  useEffect(() => setJoins(false), [plane.id, outlining]);
-  if (joins) return <JoinControls plane={plane} done={() => setJoins(false)} />;
+  useEffect(() => setAsks(null), [plane.id, outlining]);
+  if (asks === 'join') return <JoinControls plane={plane} done={done} />;
+  if (asks === 'redraw') return <RedrawControls plane={plane} writable={writable} done={done} />;
   const how = {
     line: words.outline.nudge,
     add: words.outline.addHow,
@@ -136,13 +138,13 @@ function EditControls({ plane, writable, shown }: EditControlsProps) {
   return (
     <>
       <p className={styles.sentence}>{how(plane.name)}</p>
-      <HandChoice join={() => setJoins(true)} />
-      {outlining === 'line' ? <LineButtons plane={plane} writable={writable} shown={shown} /> : null}
+      <HandChoice join={() => setAsks('join')} redraw={() => setAsks('redraw')} />
+      <CarryThis plane={plane} writable={writable} shown={shown} />
     </>
   );
 }
 
-function HandChoice({ join }: { join(): void }) {
+function HandChoice({ join, redraw }: { join(): void; redraw(): void }) {
   const { outlining, setOutlining } = useTools();
   const { may, planes } = useBoardLive();
   const { setSentence } = useEasel();
@@ -171,6 +173,9 @@ function HandChoice({ join }: { join(): void }) {
           {words.outline.join}
         </button>
       ) : null}
+      <button type="button" onClick={redraw}>
+        {words.outline.redraw}
+      </button>
     </fieldset>
   );
 }
@@ -203,34 +208,62 @@ function JoinControls({ plane, done }: { plane: PlaneView; done(): void }) {
   );
 }
 
-function LineButtons({ plane, writable, shown: { reference, painting } }: EditControlsProps) {
+interface RedrawControlsProps {
+  plane: PlaneView;
+  writable: PictureView[];
+  done(): void;
+}
+
+/** On which picture the outline is drawn anew, or taken off. */
+function RedrawControls({ plane, writable, done }: RedrawControlsProps) {
   const { outlinesOf, write } = useBoardLive();
+  const { setOutlining } = useTools();
   const { way, setDraft } = useEasel();
-  const { begin } = useCarryDesk();
-  const on = (picture: PictureView | null) => picture !== null && outlinesOf(picture.id).has(plane.id);
-  const drawnOn = writable.filter(on);
-  const mayCarry = painting !== null && writable.includes(painting);
+  const drawn = writable.filter(({ id }) => outlinesOf(id).has(plane.id));
+  const redraw = (pictureId: string) => {
+    setOutlining('line');
+    setDraft({ pictureId, planeId: plane.id, way, points: [], stops: [] });
+    done();
+  };
   return (
-    <div className={styles.buttons}>
-      {mayCarry && on(reference) && !on(painting) ? (
-        <Button weight="main" onClick={begin}>
-          {carryWords.offer}
+    <>
+      <p className={styles.sentence}>{words.outline.redrawHow(plane.name)}</p>
+      <div className={styles.buttons}>
+        {drawn.map(({ id, kind }) => (
+          <span key={id} className={styles.buttons}>
+            {words.outline.on[kind]}
+            <Button weight="word" onClick={() => redraw(id)}>
+              {words.outline.again}
+            </Button>
+            <Button
+              weight="word"
+              onClick={() => {
+                write.deleteOutline(id, plane.id);
+                done();
+              }}
+            >
+              {words.outline.remove}
+            </Button>
+          </span>
+        ))}
+        <Button weight="word" onClick={done}>
+          {words.outline.joinNot}
         </Button>
-      ) : null}
-      {drawnOn.map(({ id, kind }) => (
-        <span key={id} className={styles.buttons}>
-          {words.outline.on[kind]}
-          <Button
-            weight="word"
-            onClick={() => setDraft({ pictureId: id, planeId: plane.id, way, points: [], stops: [] })}
-          >
-            {words.outline.again}
-          </Button>
-          <Button weight="word" onClick={() => write.deleteOutline(id, plane.id)}>
-            {words.outline.remove}
-          </Button>
-        </span>
-      ))}
-    </div>
+      </div>
+    </>
+  );
+}
+
+/** Offers to carry planes over to a painting that lacks this one. */
+function CarryThis({ plane, writable, shown: { reference, painting } }: EditControlsProps) {
+  const { outlinesOf } = useBoardLive();
+  const { begin } = useCarryDesk();
+  const on = (picture: PictureView) => outlinesOf(picture.id).has(plane.id);
+  if (!reference || !painting || !writable.includes(painting)) return null;
+  if (!on(reference) || on(painting)) return null;
+  return (
+    <Button weight="main" onClick={begin}>
+      {carryWords.offer}
+    </Button>
   );
 }

@@ -43,14 +43,15 @@ export interface Follow {
 }
 
 export function useFollow(pictureId: string): Follow {
-  const { tool } = useTools();
+  const { tool, outlining } = useTools();
   const { setDraft, following, outlineLine, ahead } = useEasel();
   const newest = useRef(new Newest());
   const on = tool === 'outline' && following;
+  const draws = outlining === 'line' || outlining === 'split';
   useEffect(() => {
     // Without the picture the stretches simply stay straight.
-    if (on) outlineLine.prepare(pictureId).catch(() => undefined);
-  }, [on, outlineLine, pictureId]);
+    if (on && draws) outlineLine.prepare(pictureId).catch(() => undefined);
+  }, [on, draws, outlineLine, pictureId]);
   const put = (line: readonly FractionPoint[], finger: boolean) =>
     ahead.set({ pictureId, line, shape: [], away: false, finger: finger ? (line.at(-1) ?? null) : null });
   return {

@@ -6,7 +6,7 @@
  * In the flow: gestures and keys -> [use-paint-hand] -> outline worker -> moving outlines, live document. While it paints,
  * the chosen outline is held for the others; all of a stroke is one step.
  */
-import { useRef } from 'react';
+import { useEffect, useRef } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { outlineHold } from '#app/_live/presence.ts';
 import { words } from '#app/_words/en-easel.ts';
@@ -71,8 +71,13 @@ function useStrokes(picture: PictureView) {
 
 export function usePaintHand(picture: PictureView): Hand {
   const strokes = useStrokes(picture);
-  const { setTool } = useTools();
+  const { tool, outlining, setTool } = useTools();
   const { outlineLine, views } = useEasel();
+  const paints = tool === 'outline' && (outlining === 'add' || outlining === 'away');
+  useEffect(() => {
+    // The patches are there by the time the hand is.
+    if (paints) outlineLine.under(picture.id, PATCHES, []).catch(() => undefined);
+  }, [paints, outlineLine, picture.id]);
   const wanted = () => (views.get().zoom >= CLOSE_ZOOM ? SMALL_PATCHES : PATCHES);
   const { begin, preview, end, cancel, painting, show, newest } = useStroke(picture, strokes, wanted);
   const once = (point: FractionPoint) => {

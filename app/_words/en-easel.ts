@@ -56,6 +56,8 @@ export const words = {
       `${plane} is split: “${part}” is a plane of its own now. On other pictures it still needs an outline.`,
     notAcross: (plane: string) =>
       `That line does not divide ${plane}. Draw it from one side of the plane to the other.`,
+    redraw: 'Redraw …',
+    redrawHow: (plane: string) => `${plane}: draw its outline anew, or remove it.`,
     join: 'Join …',
     joinWhich: (plane: string) => `Which neighbour becomes part of ${plane}?`,
     joinNot: 'Not now',
