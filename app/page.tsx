@@ -6,9 +6,13 @@ import styles from '#app/_boards/boards.module.css';
 import { NewBoard } from '#app/_boards/new-board.tsx';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
 import { ProductSign } from '#app/_enter/product-sign.tsx';
+import { GroupList } from '#app/_groups/group-list.tsx';
+import groupStyles from '#app/_groups/groups.module.css';
+import { NewGroup } from '#app/_groups/new-group.tsx';
 import { words } from '#app/_words/en.ts';
 import { readSession } from '#server/access/session.ts';
 import { listBoards } from '#server/store/boards.ts';
+import { listGroups } from '#server/store/groups.ts';
 import { isOnlyViewer } from '#server/store/members.ts';
 
 export default async function BoardsPage() {
@@ -24,6 +28,7 @@ export default async function BoardsPage() {
     );
   }
   const boards = await listBoards(visitor.personId, visitor.isHost);
+  const groups = await listGroups(visitor.personId, visitor.isHost);
   const mayMake = visitor.isHost || !(await isOnlyViewer(visitor.personId));
   return (
     <div className={styles.page}>
@@ -41,6 +46,15 @@ export default async function BoardsPage() {
           {mayMake ? <NewBoard /> : null}
         </div>
         <BoardList boards={boards} />
+        {mayMake || groups.length > 0 ? (
+          <section className={groupStyles.boards}>
+            <div className={styles.line}>
+              <h2>{words.people.groups.title}</h2>
+              {mayMake ? <NewGroup /> : null}
+            </div>
+            <GroupList groups={groups} />
+          </section>
+        ) : null}
       </main>
     </div>
   );

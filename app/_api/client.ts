@@ -7,12 +7,10 @@
 
 import { words } from '#app/_words/en.ts';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
-import type { InviteRequest, PictureNotes } from '#server/core/contract/requests.ts';
+import type { PictureNotes } from '#server/core/contract/requests.ts';
 import type {
   BoardView,
   ErrorBody,
-  InviteView,
-  OpenInvite,
   Pending,
   PersonView,
   PictureView,
@@ -83,8 +81,9 @@ export function enter(key: string, name: string, as?: string): Promise<WhereTo> 
   return call('/api/enter', withBody('POST', { key, name, ...(as === undefined ? {} : { as }) }));
 }
 
-export function createBoard(title: string): Promise<{ id: string }> {
-  return call('/api/boards', withBody('POST', { title }));
+/** @param group Id of the group it is for, if any. */
+export function createBoard(title: string, group?: string): Promise<{ id: string }> {
+  return call('/api/boards', withBody('POST', { title, ...(group === undefined ? {} : { group }) }));
 }
 
 export function fetchBoard(boardId: string): Promise<BoardView> {
@@ -115,24 +114,6 @@ export function fetchMeasures(
   signal: AbortSignal,
 ): Promise<MeasureDocument | Pending> {
   return call(`${board(boardId)}/measures/${encodeURIComponent(pictureId)}`, { signal });
-}
-
-export function createInvite(boardId: string, request: InviteRequest): Promise<InviteView> {
-  return call(`${board(boardId)}/invites`, withBody('POST', request));
-}
-
-export function fetchInvites(boardId: string, signal: AbortSignal): Promise<OpenInvite[]> {
-  return call(`${board(boardId)}/invites`, { signal });
-}
-
-/** Takes an invitation back. @param id Its id from the list. */
-export function revokeInvite(boardId: string, id: string): Promise<unknown> {
-  return call(`${board(boardId)}/invites/${encodeURIComponent(id)}`, { method: 'DELETE' });
-}
-
-/** Ends a person's access; also one's own. */
-export function removeMember(boardId: string, personId: string): Promise<unknown> {
-  return call(`${board(boardId)}/members/${encodeURIComponent(personId)}`, { method: 'DELETE' });
 }
 
 /** Where the bytes of a picture lie. @param size Long side in pixels of the rendition. */

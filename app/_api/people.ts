@@ -1,10 +1,16 @@
 /**
- * Calls about people: accounts, links to come back by, what a member is.
+ * Calls about people: accounts, links to come back by, members, invitations, groups.
  *
  * In the flow: component -> [people] -> app/api. IO: HTTP to the same origin.
  */
-import type { AccountRequest } from '#server/core/contract/requests.ts';
-import type { AccountView, PersonView, ReturnLinkView } from '#server/core/contract/responses.ts';
+import type { AccountRequest, InviteRequest } from '#server/core/contract/requests.ts';
+import type {
+  AccountView,
+  InviteView,
+  OpenInvite,
+  PersonView,
+  ReturnLinkView,
+} from '#server/core/contract/responses.ts';
 import type { MemberRole } from '#server/core/contract/roles.ts';
 import { call, withBody } from './client.ts';
 
@@ -33,8 +39,43 @@ export function makeReturnLink(personId: string): Promise<ReturnLinkView> {
   return call(`/api/people/${encodeURIComponent(personId)}/return-link`, { method: 'POST' });
 }
 
-/** Makes a member something else on one board. */
-export function changeRole(boardId: string, personId: string, role: MemberRole): Promise<unknown> {
-  const path = `/api/boards/${encodeURIComponent(boardId)}/members/${encodeURIComponent(personId)}`;
-  return call(path, withBody('PATCH', { role }));
+/** A board or a group: where people are members and invites lead to. */
+export type At = { boardId: string } | { groupId: string };
+
+const path = (at: At) =>
+  'boardId' in at
+    ? `/api/boards/${encodeURIComponent(at.boardId)}`
+    : `/api/groups/${encodeURIComponent(at.groupId)}`;
+
+export function createInvite(at: At, request: InviteRequest): Promise<InviteView> {
+  return call(`${path(at)}/invites`, withBody('POST', request));
+}
+
+export function fetchInvites(at: At, signal: AbortSignal): Promise<OpenInvite[]> {
+  return call(`${path(at)}/invites`, { signal });
+}
+
+/** Takes an invitation back. @param id Its id from the list. */
+export function revokeInvite(at: At, id: string): Promise<unknown> {
+  return call(`${path(at)}/invites/${encodeURIComponent(id)}`, { method: 'DELETE' });
+}
+
+/** Ends a person's access; also one's own. */
+export function removeMember(at: At, personId: string): Promise<unknown> {
+  return call(`${path(at)}/members/${encodeURIComponent(personId)}`, { method: 'DELETE' });
+}
+
+/** Makes a member something else there. */
+export function changeRole(at: At, personId: string, role: MemberRole): Promise<unknown> {
+  return call(`${path(at)}/members/${encodeURIComponent(personId)}`, withBody('PATCH', { role }));
+}
+
+/** Makes a group; whoever makes it owns it. */
+export function createGroup(name: string): Promise<{ id: string }> {
+  return call('/api/groups', withBody('POST', { name }));
+}
+
+/** Deletes a group; its boards stay with whoever made them. */
+export function deleteGroup(groupId: string): Promise<unknown> {
+  return call(path({ groupId }), { method: 'DELETE' });
 }

@@ -8,7 +8,8 @@ import { TextField } from '#app/_ui/field.tsx';
 import { words } from '#app/_words/en.ts';
 import styles from './boards.module.css';
 
-export function NewBoard() {
+/** @param group Id of the group it is for, if any. */
+export function NewBoard({ group }: { group?: string }) {
   const [open, setOpen] = useState(false);
   return (
     <>
@@ -16,13 +17,13 @@ export function NewBoard() {
         {words.boards.newBoard}
       </Button>
       <Dialog open={open} onClose={() => setOpen(false)} title={words.boards.newBoard}>
-        <TitleForm />
+        <TitleForm {...(group === undefined ? {} : { group })} />
       </Dialog>
     </>
   );
 }
 
-function TitleForm() {
+function TitleForm({ group }: { group?: string }) {
   const [title, setTitle] = useState('');
   const [busy, setBusy] = useState(false);
   const [trouble, setTrouble] = useState<string | null>(null);
@@ -31,7 +32,7 @@ function TitleForm() {
     setBusy(true);
     setTrouble(null);
     try {
-      const { id } = await createBoard(title);
+      const { id } = await createBoard(title, group);
       location.assign(`/boards/${encodeURIComponent(id)}`);
     } catch (thrown) {
       setTrouble(sentenceOf(thrown));

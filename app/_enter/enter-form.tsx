@@ -39,8 +39,9 @@ export function EnterForm({ entryKey, knownAs, whatToDo, hosts = [] }: EnterForm
     setBusy(true);
     setRefused(null);
     try {
-      const { boardId } = await enter(entryKey, (knownAs ?? name) || NO_NAME, as ?? undefined);
-      location.replace(boardId ? `/boards/${encodeURIComponent(boardId)}` : '/');
+      const { boardId, groupId } = await enter(entryKey, (knownAs ?? name) || NO_NAME, as ?? undefined);
+      if (boardId) location.replace(`/boards/${encodeURIComponent(boardId)}`);
+      else location.replace(groupId ? `/groups/${encodeURIComponent(groupId)}` : '/');
     } catch (thrown) {
       setBusy(false);
       setRefused({

@@ -1,7 +1,8 @@
 'use client';
 /** Makes an invitation: as what, for how long, and the link to send. IO: HTTP. */
 import { useState } from 'react';
-import { createInvite, sentenceOf } from '#app/_api/client.ts';
+import { sentenceOf } from '#app/_api/client.ts';
+import { type At, createInvite } from '#app/_api/people.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { ChoiceField } from '#app/_ui/field.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
@@ -17,13 +18,13 @@ const A_WEEK = 168;
 const USES = Object.keys(words.people.uses).map(Number);
 
 interface InvitePartProps {
-  boardId: string;
+  at: At;
   /** Whom a guardian may be invited for: those who paint or mark here. */
   wards: readonly PersonView[];
   onMade(): void;
 }
 
-export function InvitePart({ boardId, wards, onMade }: InvitePartProps) {
+export function InvitePart({ at, wards, onMade }: InvitePartProps) {
   const [role, setRole] = useState<InviteRole>('painter');
   const [hours, setHours] = useState(A_WEEK);
   const [uses, setUses] = useState(0);
@@ -40,7 +41,7 @@ export function InvitePart({ boardId, wards, onMade }: InvitePartProps) {
     setBusy(true);
     setTrouble(null);
     try {
-      setMade(await createInvite(boardId, { role, hours, ...limits() }));
+      setMade(await createInvite(at, { role, hours, ...limits() }));
       onMade();
     } catch (thrown) {
       setTrouble(sentenceOf(thrown));
@@ -50,7 +51,7 @@ export function InvitePart({ boardId, wards, onMade }: InvitePartProps) {
   };
   return (
     <section className={styles.part}>
-      <h3>{words.people.inviteTitle}</h3>
+      <h3>{'boardId' in at ? words.people.inviteTitle : words.people.inviteToGroup}</h3>
       <fieldset className={styles.roles}>
         <legend>{words.people.roleLabel}</legend>
         {INVITE_ROLES.filter((name) => name !== 'guardian' || wards.length > 0).map((name) => (

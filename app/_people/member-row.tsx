@@ -11,6 +11,8 @@ import { ReturnLinkPart } from './return-link-part.tsx';
 
 interface MemberRowProps {
   person: MemberView;
+  /** What they are there, in words. */
+  roleWord: string;
   here: boolean;
   own: boolean;
   /** Whether the one who looks may end this person's access, change what they are, make a link to come back. */
@@ -23,6 +25,7 @@ interface MemberRowProps {
 
 export function MemberRow({
   person,
+  roleWord,
   here,
   own,
   mayEnd,
@@ -38,7 +41,7 @@ export function MemberRow({
         <span>
           {person.name}
           <small>
-            {mayChange ? '' : `, ${words.people.role[person.role]}`}
+            {mayChange ? '' : `, ${roleWord}`}
             {person.ward ? ` ${words.people.guardianOf(person.ward.name)}` : ''}
             {own ? `, ${words.people.you}` : ''}
           </small>

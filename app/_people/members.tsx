@@ -1,18 +1,23 @@
 'use client';
-/** Who belongs to the board, as what, who is here now; what whoever runs it can change. IO: HTTP. */
+/** Who belongs to a board or group, as what, who is here now; what whoever runs it can change. IO: HTTP. */
 import { useState } from 'react';
-import { removeMember, sentenceOf } from '#app/_api/client.ts';
-import { changeRole } from '#app/_api/people.ts';
+import { sentenceOf } from '#app/_api/client.ts';
+import { type At, changeRole, removeMember } from '#app/_api/people.ts';
 import type { PersonHere } from '#app/_live/board-live-types.ts';
 import { Notice } from '#app/_ui/notice.tsx';
-import type { BoardView, MemberView } from '#server/core/contract/responses.ts';
-import type { MemberRole } from '#server/core/contract/roles.ts';
+import { words } from '#app/_words/en.ts';
+import type { MemberView } from '#server/core/contract/responses.ts';
+import type { BoardRole, MemberRole } from '#server/core/contract/roles.ts';
 import { may } from '#server/core/permissions/may.ts';
 import { MemberRow } from './member-row.tsx';
 import styles from './people.module.css';
 
 interface MembersProps {
-  board: BoardView;
+  at: At;
+  people: readonly MemberView[];
+  /** Who looks, and what they are there. */
+  meId: string;
+  role: BoardRole;
   here: readonly PersonHere[];
   onChanged(): void;
 }
@@ -20,8 +25,16 @@ interface MembersProps {
 /** Owners and guardians are what they are by other means. */
 const isListed = ({ role }: MemberView) => role !== 'owner' && role !== 'guardian';
 
-export function Members({ board, here, onChanged }: MembersProps) {
+function wordFor({ role }: MemberView, at: At): string {
+  return role === 'owner' && 'groupId' in at ? words.people.groups.owner : words.people.role[role];
+}
+
+export function Members({ at, people, meId, role, here, onChanged }: MembersProps) {
   const [trouble, setTrouble] = useState<string | null>(null);
+  const [end, change] =
+    'boardId' in at
+      ? (['member.end', 'member.role'] as const)
+      : (['group.member.end', 'group.member.role'] as const);
   const trying = async (act: () => Promise<unknown>, then: () => void) => {
     setTrouble(null);
     try {
@@ -32,26 +45,24 @@ export function Members({ board, here, onChanged }: MembersProps) {
     }
   };
   // Whoever left has nothing more to see here.
-  const end = (person: MemberView, own: boolean) =>
-    trying(() => removeMember(board.id, person.id), own ? () => location.assign('/') : onChanged);
-  const change = (person: MemberView, role: MemberRole) =>
-    trying(() => changeRole(board.id, person.id, role), onChanged);
+  const afterEnd = (own: boolean) => (own ? () => location.assign('/') : onChanged);
   return (
     <section className={styles.part}>
       <ul className={styles.list}>
-        {board.members.map((person) => {
-          const own = person.id === board.me.id;
+        {people.map((person) => {
+          const own = person.id === meId;
           return (
             <MemberRow
               key={`${person.id} ${person.ward?.id ?? ''}`}
               person={person}
+              roleWord={wordFor(person, at)}
               here={here.some(({ id }) => id === person.id)}
               own={own}
-              mayEnd={person.role !== 'owner' && may(board.role, 'member.end', own ? 'own' : 'other')}
-              mayChange={isListed(person) && !own && may(board.role, 'member.role')}
-              mayLink={!own && may(board.role, 'return.link')}
-              onEnd={() => end(person, own)}
-              onChange={(role) => change(person, role)}
+              mayEnd={person.role !== 'owner' && may(role, end, own ? 'own' : 'other')}
+              mayChange={isListed(person) && !own && may(role, change)}
+              mayLink={!own && may(role, 'return.link')}
+              onEnd={() => trying(() => removeMember(at, person.id), afterEnd(own))}
+              onChange={(next: MemberRole) => trying(() => changeRole(at, person.id, next), onChanged)}
             />
           );
         })}

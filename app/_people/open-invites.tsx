@@ -1,7 +1,8 @@
 'use client';
 /** The invitations that still work, each with a way to take it back. IO: HTTP. */
 import { useEffect, useState } from 'react';
-import { fetchInvites, revokeInvite, sentenceOf } from '#app/_api/client.ts';
+import { sentenceOf } from '#app/_api/client.ts';
+import { type At, fetchInvites, revokeInvite } from '#app/_api/people.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
 import { words } from '#app/_words/en.ts';
@@ -10,26 +11,26 @@ import type { OpenInvite } from '#server/core/contract/responses.ts';
 import styles from './people.module.css';
 
 /** @param round Rises when the list should be fetched again. */
-export function OpenInvites({ boardId, round }: { boardId: string; round: number }) {
+export function OpenInvites({ at, round }: { at: At; round: number }) {
   const [invites, setInvites] = useState<OpenInvite[] | null>(null);
   const [busy, setBusy] = useState<string | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: a new round is the reason to fetch again.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new round is the reason to fetch again; the place stays.
   useEffect(() => {
     const controller = new AbortController();
-    fetchInvites(boardId, controller.signal)
+    fetchInvites(at, controller.signal)
       .then(setInvites)
       .catch((thrown: unknown) => {
         if (!controller.signal.aborted) setTrouble(sentenceOf(thrown));
       });
     return () => controller.abort();
-  }, [boardId, round]);
+  }, [round]);
 
   const takeBack = async (id: string) => {
     setBusy(id);
     setTrouble(null);
     try {
-      await revokeInvite(boardId, id);
+      await revokeInvite(at, id);
       setInvites((before) => before?.filter((invite) => invite.id !== id) ?? null);
     } catch (thrown) {
       setTrouble(sentenceOf(thrown));

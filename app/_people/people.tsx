@@ -11,7 +11,7 @@ import { InvitePart } from './invite-part.tsx';
 import { Members } from './members.tsx';
 import { OpenInvites } from './open-invites.tsx';
 import styles from './people.module.css';
-import { mayInvite } from './roles-on-board.ts';
+import { mayInvite, wardsAmong } from './roles-on-board.ts';
 
 /** Faces shown in the header; the sheet has everybody. */
 const MOST_FACES = 5;
@@ -29,11 +29,6 @@ function facesOf(board: BoardView, here: readonly PersonHere[]): { person: Membe
     .filter(({ id }) => !board.members.some((member) => member.id === id))
     .map(({ id, name }) => ({ person: { id, name, role: 'host' as const }, here: true }));
   return [...members, ...guests].sort((one, two) => Number(two.here) - Number(one.here));
-}
-
-/** Whom a guardian can be invited for. */
-function wardsOn(board: BoardView): MemberView[] {
-  return board.members.filter(({ role }) => role === 'painter' || role === 'peer' || role === 'viewer');
 }
 
 export function People({ board, here, onChanged }: PeopleProps) {
@@ -58,15 +53,23 @@ export function People({ board, here, onChanged }: PeopleProps) {
         </span>
       ) : null}
       <Dialog open={open} onClose={() => setOpen(false)} title={words.people.title}>
-        <Members board={board} here={here} onChanged={onChanged} />
+        {board.group ? <p className={styles.quiet}>{words.people.fromGroup(board.group.name)}</p> : null}
+        <Members
+          at={{ boardId: board.id }}
+          people={board.members}
+          meId={board.me.id}
+          role={board.role}
+          here={here}
+          onChanged={onChanged}
+        />
         {invites ? (
           <>
             <InvitePart
-              boardId={board.id}
-              wards={wardsOn(board)}
+              at={{ boardId: board.id }}
+              wards={wardsAmong(board.members)}
               onMade={() => setRound((before) => before + 1)}
             />
-            <OpenInvites boardId={board.id} round={round} />
+            <OpenInvites at={{ boardId: board.id }} round={round} />
           </>
         ) : null}
       </Dialog>

@@ -1,5 +1,5 @@
 /** What a role may do on a board, so that only what will be accepted is offered. The server decides again. Pure. */
-import type { BoardView, PictureView } from '#server/core/contract/responses.ts';
+import type { BoardView, MemberView, PictureView } from '#server/core/contract/responses.ts';
 import type { BoardRole } from '#server/core/contract/roles.ts';
 import { may, type Relation } from '#server/core/permissions/may.ts';
 
@@ -31,6 +31,11 @@ export function mayDeletePicture(board: BoardView, picture: PictureView): boolea
 /** Note what a painting is made with and how it was photographed: its painter, a teacher, the host. */
 export function mayNotePicture(board: BoardView, picture: PictureView): boolean {
   return picture.kind === 'painting' && may(board.role, 'painting.note', relationTo(board, picture));
+}
+
+/** Whom a guardian can be invited for. */
+export function wardsAmong(members: readonly MemberView[]): MemberView[] {
+  return members.filter(({ role }) => role === 'painter' || role === 'peer' || role === 'viewer');
 }
 
 function relationTo(board: BoardView, picture: PictureView): Relation {

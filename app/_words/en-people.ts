@@ -1,10 +1,30 @@
 /** Words about people: who belongs to a board, as what, and the links that bring them. Painters' words. Pure. */
 import type { BoardRole, InviteRole } from '#server/core/contract/roles.ts';
 
+const groupWords = {
+  title: 'Groups',
+  owner: 'made the group',
+  about: 'A class or a painting circle: everybody in it is on all its boards.',
+  make: 'New group',
+  name: 'What is it called?',
+  nameHint: 'Such as “Thursday class”. People come by an invitation.',
+  makeIt: 'Make the group',
+  making: 'Making it …',
+  counts: (members: number, boards: number) =>
+    `${members === 1 ? 'one person' : `${members} people`}, ${boards === 1 ? 'one board' : `${boards} boards`}`,
+  noBoard: 'No board yet. Make one for a scene; everybody in the group is on it.',
+  people: 'People',
+  remove: 'Delete this group',
+  removeSure: 'Its boards stay with whoever made them; the others lose them. Delete the group?',
+};
+
 export const peopleWords = {
   title: 'People',
   invite: 'Invite',
   inviteTitle: 'Invite to this board',
+  inviteToGroup: 'Invite to this group',
+  fromGroup: (name: string) => `A board of ${name}: whoever belongs to the group is here too.`,
+  groups: groupWords,
   roleLabel: 'As what?',
   hoursLabel: 'The link works for',
   hours: { 2: 'two hours', 24: 'a day', 168: 'a week', 720: 'a month' } as Record<number, string>,

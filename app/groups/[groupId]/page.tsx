@@ -1,0 +1,69 @@
+/** One group: its boards, its people, its invitations. IO: session and store. */
+import type { Metadata } from 'next';
+import { headers } from 'next/headers';
+import Link from 'next/link';
+import { notFound } from 'next/navigation';
+import { cache } from 'react';
+import { BoardList } from '#app/_boards/board-list.tsx';
+import styles from '#app/_boards/boards.module.css';
+import { NewBoard } from '#app/_boards/new-board.tsx';
+import { PlainPage } from '#app/_enter/plain-page.tsx';
+import { ProductSign } from '#app/_enter/product-sign.tsx';
+import { GroupPeople } from '#app/_groups/group-people.tsx';
+import groupStyles from '#app/_groups/groups.module.css';
+import { words } from '#app/_words/en.ts';
+import { roleInGroup } from '#server/access/roles.ts';
+import { readSession } from '#server/access/session.ts';
+import { may } from '#server/core/permissions/may.ts';
+import { listBoards } from '#server/store/boards.ts';
+import { readGroup } from '#server/store/groups.ts';
+
+interface GroupPageProps {
+  params: Promise<{ groupId: string }>;
+}
+
+/** Read once for title and page alike. 'stranger' without a session, null when there is no such group for them. */
+const read = cache(async (groupId: string) => {
+  const visitor = await readSession((await headers()).get('cookie'));
+  if (!visitor) return 'stranger';
+  const role = await roleInGroup(visitor, groupId);
+  const group = role && (await readGroup(groupId));
+  return group && role ? { visitor, group: { id: groupId, role, ...group } } : null;
+});
+
+export async function generateMetadata({ params }: GroupPageProps): Promise<Metadata> {
+  const found = await read((await params).groupId);
+  return { title: found && found !== 'stranger' ? found.group.name : words.people.groups.title };
+}
+
+export default async function GroupPage({ params }: GroupPageProps) {
+  const found = await read((await params).groupId);
+  if (found === 'stranger') {
+    return <PlainPage title={words.boards.stranger} lead={words.boards.strangerText} />;
+  }
+  if (!found) notFound();
+  const { visitor, group } = found;
+  const boards = (await listBoards(visitor.personId, visitor.isHost)).filter(
+    (board) => board.group?.id === group.id,
+  );
+  return (
+    <div className={styles.page}>
+      <header className={styles.head}>
+        <p className={styles.product}>
+          <ProductSign /> <Link href="/">{words.boards.title}</Link>
+        </p>
+        <p className={styles.signed}>{words.boards.signedAs(visitor.name)}</p>
+      </header>
+      <main className={styles.main}>
+        <div className={styles.line}>
+          <h1>{group.name}</h1>
+          {may(group.role, 'group.board') ? <NewBoard group={group.id} /> : null}
+        </div>
+        {boards.length > 0 ? <BoardList boards={boards} /> : <p>{words.people.groups.noBoard}</p>}
+        <div className={groupStyles.beside}>
+          <GroupPeople group={group} meId={visitor.personId} />
+        </div>
+      </main>
+    </div>
+  );
+}
