@@ -106,11 +106,6 @@ export const words = {
     remove: 'Remove',
     nudge: (plane: string) =>
       `${plane}: pull its points, pull its number to move all of it, double-click on the line for another point.`,
-    carryThis: 'Carry its outline to the painting',
-    carryAll: 'Carry all outlines to the painting',
-    carryRest: (count: number) => `Carry ${plural(count, 'outline', 'outlines')} to the painting`,
-    carried: (count: number) =>
-      `${plural(count, 'outline', 'outlines')} carried to the painting. Pull the points where the painting differs.`,
     point: (plane: string, at: number, of: number) =>
       `${plane}, point ${at} of ${of}. Arrow keys nudge it, comma and full stop go along the line, I adds a point, Delete takes it away.`,
     moveAll: (plane: string) => `${plane}, the whole outline. Arrow keys move it.`,
