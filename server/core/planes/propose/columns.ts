@@ -24,6 +24,7 @@ export interface Columns {
   readonly cues: readonly Float32Array[];
   /** Step of each cue, 0..`BINS` − 1. */
   readonly steps: readonly Uint8Array[];
+  readonly dark: Float32Array;
   readonly edge: Float32Array;
 }
 
@@ -48,6 +49,7 @@ function stepsOf(cue: Float32Array, [least, width]: readonly [number, number]): 
 /** Every `every`-th column of the grids. */
 export function columnsOf(
   grids: readonly Float32Array[],
+  dark: Float32Array,
   edge: Float32Array,
   columns: number,
   rows: number,
@@ -61,6 +63,7 @@ export function columnsOf(
     every,
     cues,
     steps,
+    dark: upright(dark, columns, rows, every),
     edge: upright(edge, columns, rows, every),
   };
 }

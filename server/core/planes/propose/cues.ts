@@ -11,9 +11,13 @@ import type { WorkingCopy } from './working-copy.ts';
 export const COLOURS = 3;
 /** And fine and coarse texture. */
 export const CUES = 5;
+/** And, for whole regions, the dark channel. */
+export const GRAPH_CUES = 6;
 
 /** L*, a*, b* units that one doubling of texture counts as. */
 export const TEXTURE_WEIGHT = 4;
+/** Units that the dark channel, 0..1 on a scale of cube roots as L* is, is told in: about those of L*. */
+const DARK_SCALE = 40;
 /** L* of texture that a picture's own noise and rounding make up. */
 const TEXTURE_FLOOR = 0.3;
 
@@ -70,4 +74,9 @@ export function cueGrids(copy: WorkingCopy, superpixels: Superpixels): Float32Ar
     spread(fine.map(told)),
     spread(coarse.map((strength, at) => told(strength < 0 ? (fine[at] as number) : strength))),
   ];
+}
+
+/** The dark channel of every pixel in units of about one dE. */
+export function darkCue({ dark }: WorkingCopy): Float32Array {
+  return dark.map((value) => DARK_SCALE * Math.cbrt(value));
 }

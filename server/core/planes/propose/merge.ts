@@ -1,61 +1,20 @@
 /**
- * Merges touching regions, the least different first, into one tree.
+ * Merges touching regions, the likeliest to be one plane first, into one tree.
  *
- * In the flow: region graph -> [merge] -> tiers. What separates two regions is what changes along their whole
- * shared boundary (colour and texture with sign, strength of the edge over that of the edges already dissolved
- * inside), how far their means lie apart, how large the smaller one is, and whether they lie one above
- * the other, as planes do, or side by side. Pure.
+ * In the flow: region graph -> [merge] -> tiers. How likely, `apart.ts` says; small regions are merged the sooner,
+ * since they could hardly be a plane. Pure.
  */
-import { CUES } from './cues.ts';
+import { apartness } from './apart.ts';
+import { GRAPH_CUES } from './cues.ts';
 import type { Border, Region } from './region-graph.ts';
 
-/** Pixels along a boundary over which texture repeats itself: fewer samples than pixels count. */
-const GRAIN_PX = 8;
-/** What the means of whole regions count beside what changes at their boundary. */
-const MEANS_WEIGHT = 0.35;
-/** Squared distance of means beyond which they say no more: a sky may change much from top to bottom. */
-const MEANS_LIMIT = 25;
-/** What an edge stronger than those inside counts. */
-const EDGE_WEIGHT = 4;
-/** What a boundary counts that runs straight up, of what it counts lying level. */
-const SIDEWAYS = 0.25;
-/** Regions smaller than this share of the picture cost less to merge, in proportion. */
-const SIZE_POWER = 0.5;
+/** Log odds that a region counts as likelier part of another for each e-fold by which it is smaller. */
+const SMALL_FIRST = 1 / 6;
 
-/** Mean over a region of one cue. */
-function meanOf(region: Region, cue: number): number {
-  return (region.sums[cue] as number) / region.pixels;
-}
-
-/** Squared signed change across a boundary, less what chance alone would leave. */
-function boundaryContrast({ sums, squares, length }: Border): number {
-  let contrast = 0;
-  for (let cue = 0; cue < CUES; cue++) {
-    const mean = (sums[cue] as number) / length;
-    const variance = Math.max(0, (squares[cue] as number) / length - mean * mean);
-    contrast += mean * mean - (variance * GRAIN_PX) / (length + GRAIN_PX);
-  }
-  return Math.max(0, contrast);
-}
-
-function edgeExcess(p: Region, q: Region, border: Border): number {
-  const inner = p.innerLength + q.innerLength;
-  const before = inner > 0 ? (p.innerEdge + q.innerEdge) / inner : 0;
-  const excess = border.edge / border.length - before;
-  return inner > 0 && excess > 0 ? excess * excess : 0;
-}
-
-/** How different two touching regions are. @param total pixels of the picture. */
-function difference(p: Region, q: Region, border: Border, total: number): number {
-  let means = 0;
-  for (let cue = 0; cue < CUES; cue++) means += (meanOf(p, cue) - meanOf(q, cue)) ** 2;
-  const apart =
-    boundaryContrast(border) +
-    (MEANS_WEIGHT * means) / (1 + means / MEANS_LIMIT) +
-    EDGE_WEIGHT * edgeExcess(p, q, border);
-  const level = SIDEWAYS + (1 - SIDEWAYS) * (Math.abs(border.above) / border.length);
-  const shared = (p.pixels * q.pixels) / (p.pixels + q.pixels) / total;
-  return apart * level * shared ** SIZE_POWER;
+/** How unwilling two touching regions are to merge. */
+function difference(p: Region, q: Region, border: Border, total: number, rows: number): number {
+  const smaller = Math.min(p.pixels, q.pixels) / total;
+  return apartness(p, q, border, total, rows) + SMALL_FIRST * Math.log(smaller);
 }
 
 /** One step of merging: `from` went into `into`. */
@@ -75,21 +34,10 @@ function addInto(into: Region, from: Region): void {
   into.sumY += from.sumY;
   into.innerLength += from.innerLength;
   into.innerEdge += from.innerEdge;
-  for (let cue = 0; cue < CUES; cue++) {
+  for (let cue = 0; cue < GRAPH_CUES; cue++) {
     into.sums[cue] = (into.sums[cue] as number) + (from.sums[cue] as number);
+    into.squares[cue] = (into.squares[cue] as number) + (from.squares[cue] as number);
   }
-}
-
-/** Adds `border` of `from` towards `other` to that of `into`, turning its sign where the numbers' order turns. */
-function addBorder(target: Border, border: Border, turned: boolean): void {
-  const sign = turned ? -1 : 1;
-  for (let cue = 0; cue < CUES; cue++) {
-    target.sums[cue] = (target.sums[cue] as number) + sign * (border.sums[cue] as number);
-    target.squares[cue] = (target.squares[cue] as number) + (border.squares[cue] as number);
-  }
-  target.length += border.length;
-  target.edge += border.edge;
-  target.above += sign * border.above;
 }
 
 function moveBorders(regions: readonly Region[], into: number, from: number): void {
@@ -105,14 +53,14 @@ function moveBorders(regions: readonly Region[], into: number, from: number): vo
     beyond.borders.delete(from);
     if (other === into) continue;
     const turned = from < other !== into < other;
+    const above = turned ? -border.above : border.above;
     const known = host.borders.get(other);
     if (known) {
-      addBorder(known, border, turned);
+      known.length += border.length;
+      known.edge += border.edge;
+      known.above += above;
     } else {
-      if (turned) {
-        for (let cue = 0; cue < CUES; cue++) border.sums[cue] = -(border.sums[cue] as number);
-        border.above = -border.above;
-      }
+      border.above = above;
       host.borders.set(other, border);
       beyond.borders.set(into, border);
     }
@@ -136,11 +84,12 @@ export function joinRegions(regions: readonly Region[], members: readonly number
 /**
  * Merges until `until` regions are left. The regions change; one that went into another has no borders.
  *
- * @param total pixels of the picture. @param left regions not yet gone into another. @returns the steps in order.
+ * @param total pixels of the picture. @param rows of the picture. @param left regions not yet gone into another. @returns the steps in order.
  */
 export function mergeRegions(
   regions: readonly Region[],
   total: number,
+  rows: number,
   left: number,
   until: number,
 ): Merge[] {
@@ -149,7 +98,7 @@ export function mergeRegions(
   const candidate = (p: number, q: number, border: Border): Candidate => ({
     p,
     q,
-    cost: difference(regions[p] as Region, regions[q] as Region, border, total),
+    cost: difference(regions[p] as Region, regions[q] as Region, border, total, rows),
   });
   regions.forEach(({ borders }, p) => {
     for (const [q, border] of borders) if (p < q) candidates.push(candidate(p, q, border));

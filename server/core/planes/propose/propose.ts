@@ -21,8 +21,7 @@ export const MOST_PLANES = 7;
 /** Weight of a ridge (dE² times size, `tier-tree.ts`) that a plane needs to be proposed when asked for. */
 const WEAKEST_ASKED = 0.25;
 /** And to count when the program chooses the number: more from the sixth plane on, for a painter groups. */
-const WEAKEST_CHOSEN = { few: 2.2, many: 9 };
-const MANY_PLANES = 6;
+const WEAKEST_CHOSEN = { few: 0.8, six: 8, seven: 20 };
 /** Rows of the copy by which a simplified outline may leave a clear ridge, and a faint one. */
 const TOLERANCE_PX = { clear: 0.8, faint: 2.2 };
 /** Rows of the copy by which a ridge may still move when all columns are looked at. */
@@ -65,6 +64,11 @@ function tiersUpTo({ tiers }: TierTree, asked: number, leastFor: (planes: number
   return enough.at(-1) as Tiers; // one tier has no ridge, so it is always there
 }
 
+function weakestChosen(planes: number): number {
+  if (planes < 6) return WEAKEST_CHOSEN.few;
+  return planes === 6 ? WEAKEST_CHOSEN.six : WEAKEST_CHOSEN.seven;
+}
+
 /** The planes of some tiers, their ridges searched once more in every column. */
 function planesOf(
   copy: WorkingCopy,
@@ -94,7 +98,7 @@ function planesOf(
 export function proposePlanes(raster: EncodedRaster): PlaneProposals {
   const copy = workingCopy(raster);
   const tree = tierTree(copy);
-  const all = columnsOf(tree.cues, copy.edge, copy.columns, copy.rows, 1);
+  const all = columnsOf(tree.cues, copy.dark, copy.edge, copy.columns, copy.rows, 1);
   const planesByTiers = new Map<Tiers, ProposedPlane[]>();
   const planesFor = (tiers: Tiers): ProposedPlane[] => {
     const known = planesByTiers.get(tiers) ?? planesOf(copy, all, tree, tiers);
@@ -115,9 +119,7 @@ export function proposePlanes(raster: EncodedRaster): PlaneProposals {
       tiersUpTo(tree, FEWEST_PLANES + at, () => WEAKEST_ASKED),
     ),
   );
-  const chosenTiers = tiersUpTo(tree, MOST_PLANES, (planes) =>
-    planes < MANY_PLANES ? WEAKEST_CHOSEN.few : WEAKEST_CHOSEN.many,
-  );
+  const chosenTiers = tiersUpTo(tree, MOST_PLANES, weakestChosen);
   const chosen = proposalOf(Math.max(FEWEST_PLANES, chosenTiers.tops.length), chosenTiers);
   return {
     widthPx: raster.widthPx,

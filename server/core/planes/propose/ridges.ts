@@ -80,105 +80,138 @@ function meanEdge(
   return pixels > 0 ? sum / pixels : 0;
 }
 
+/** For each step of each cue, how much more it looks like the nearer plane than like the farther. */
+function ratiosOf(columns: Columns, tops: Tops, k: number): Float32Array {
+  const far = lookOf(columns, tops, k - 1);
+  return lookOf(columns, tops, k).map((near, at) => near - (far[at] as number));
+}
+
 /** How much more one place looks like the nearer plane than like the farther, as a log-likelihood ratio. */
-function toldAt(steps: readonly Uint8Array[], [far, near]: readonly [Look, Look], at: number): number {
+function toldAt(steps: readonly Uint8Array[], ratios: Float32Array, at: number): number {
   let ratio = 0;
   for (let cue = 0; cue < steps.length; cue++) {
-    const bin = cue * BINS + ((steps[cue] as Uint8Array)[at] as number);
-    ratio += (near[bin] as number) - (far[bin] as number);
+    ratio += ratios[cue * BINS + ((steps[cue] as Uint8Array)[at] as number)] as number;
   }
   return Math.max(-LOUDEST, Math.min(LOUDEST, TEMPER * ratio));
 }
 
-/** Cost of a ridge in one column at each row, +∞ outside its tiers. */
-function costsOfColumn(
-  columns: Columns,
-  column: number,
-  looks: readonly [Look, Look],
-  limits: readonly [number, number],
-  usualEdge: number,
-  costs: Float32Array,
-): void {
+/** First and last row that a ridge may have in a column. */
+type Limits = readonly [number, number];
+
+/** What the search for one ridge works with; costs are +∞ outside the limits of their column. */
+interface Search {
+  readonly columns: Columns;
+  readonly ratios: Float32Array;
+  readonly usualEdge: number;
+  readonly limitsAt: (column: number) => Limits;
+  /** The row in the column before from which each row is reached cheapest, column by column. */
+  readonly came: Int16Array;
+}
+
+/** Cost of a ridge in one column at each row within its limits. */
+function costsOfColumn(search: Search, column: number, [first, last]: Limits, costs: Float32Array): void {
+  const { columns, ratios, usualEdge } = search;
   const { rows, steps, edge } = columns;
   const start = column * rows;
-  costs.fill(Number.POSITIVE_INFINITY);
   let sum = 0;
-  for (let y = limits[0]; y <= limits[1]; y++) {
+  for (let y = first; y <= last; y++) {
     const at = start + y;
     const strength = y > 0 && y < rows ? Math.max(edge[at - 1] as number, edge[at] as number) : 0;
-    const inside = y > limits[0] && y < limits[1];
+    const inside = y > first && y < last;
     costs[y] = sum - (inside ? EDGE_WORTH * Math.log1p(strength / usualEdge) : 0);
-    if (y === limits[1]) break;
+    if (y === last) break;
     // A row that passes from below the ridge to above it takes on the farther plane's look.
-    sum += toldAt(steps, looks, at);
+    sum += toldAt(steps, ratios, at);
   }
 }
 
-/** Adds the cheapest way from the column before, and remembers it. @param climbs cost of passing each row upright. */
-function step(before: Float32Array, costs: Float32Array, climbs: Float32Array, came: Int16Array): void {
-  const last = before.length - 1;
-  const reach = before.slice();
-  for (let y = 0; y <= last; y++) came[y] = y;
-  for (let y = 1; y <= last; y++) {
-    const climbed = (reach[y - 1] as number) + (climbs[y - 1] as number);
-    if (climbed < (reach[y] as number)) {
-      reach[y] = climbed;
-      came[y] = came[y - 1] as number;
-    }
-  }
-  for (let y = last - 1; y >= 0; y--) {
-    const climbed = (reach[y + 1] as number) + (climbs[y] as number);
-    if (climbed < (reach[y] as number)) {
-      reach[y] = climbed;
-      came[y] = came[y + 1] as number;
-    }
-  }
-  for (let y = 0; y <= last; y++) costs[y] = (costs[y] as number) + (reach[y] as number);
-}
-
-/** Cost of passing each row upright between a column and the one before it: little along an edge. */
+/**
+ * Cost of passing each row upright between a column and the one before it: little along an edge.
+ * Only rows `first` up to before `last`.
+ */
 function climbsOf(
-  { edge, rows, every }: Columns,
+  { columns: { edge, rows, every }, usualEdge }: Search,
   column: number,
-  usualEdge: number,
+  [first, last]: Limits,
   climbs: Float32Array,
 ): void {
   const dear = CLIMB / every ** 0.5;
-  for (let y = 0, at = column * rows; y < rows; y++, at++) {
+  for (let y = first, at = column * rows + first; y < last; y++, at++) {
     const strength = Math.max(edge[at] as number, edge[at - rows] as number) / usualEdge;
     climbs[y] = dear / (1 + strength * strength);
   }
 }
 
+/** Turns the costs of the column before into those of the cheapest way to each row, and remembers the way. */
+function reach(
+  { came, columns: { rows } }: Search,
+  column: number,
+  [first, last]: Limits,
+  climbs: Float32Array,
+  costs: Float32Array,
+): void {
+  const start = column * (rows + 1);
+  for (let y = first; y <= last; y++) came[start + y] = y;
+  for (let y = first + 1; y <= last; y++) {
+    const climbed = (costs[y - 1] as number) + (climbs[y - 1] as number);
+    if (climbed < (costs[y] as number)) {
+      costs[y] = climbed;
+      came[start + y] = came[start + y - 1] as number;
+    }
+  }
+  for (let y = last - 1; y >= first; y--) {
+    const climbed = (costs[y + 1] as number) + (climbs[y] as number);
+    if (climbed < (costs[y] as number)) {
+      costs[y] = climbed;
+      came[start + y] = came[start + y + 1] as number;
+    }
+  }
+}
+
+/** Costs of the cheapest ridge up to the last column, at each of its rows. */
+function searchAcross(search: Search): Float32Array {
+  const { count, rows } = search.columns;
+  const climbs = new Float32Array(rows);
+  const before = new Float32Array(rows + 1).fill(Number.POSITIVE_INFINITY);
+  const costs = new Float32Array(rows + 1);
+  let [former, last] = [search.limitsAt(0), search.limitsAt(0)];
+  costsOfColumn(search, 0, last, before);
+  for (let column = 1; column < count; column++) {
+    [former, last] = [last, search.limitsAt(column)];
+    const span: Limits = [Math.min(former[0], last[0]), Math.max(former[1], last[1])];
+    climbsOf(search, column, span, climbs);
+    reach(search, column, span, climbs, before);
+    costsOfColumn(search, column, last, costs);
+    for (let y = span[0]; y <= span[1]; y++) {
+      const within = y >= last[0] && y <= last[1];
+      before[y] = within ? (before[y] as number) + (costs[y] as number) : Number.POSITIVE_INFINITY;
+    }
+  }
+  return before;
+}
+
 /** The best line for the ridge on top of tier `k`, between the ridges above and below it. */
-function bestRidge(columns: Columns, tops: Tops, k: number, reach: number): Int16Array {
+function bestRidge(columns: Columns, tops: Tops, k: number, farthest: number): Int16Array {
   const { count, rows } = columns;
-  const looks = [lookOf(columns, tops, k - 1), lookOf(columns, tops, k)] as const;
   const ridge = (tops[k] as Int16Array).slice();
   const upper = tops[k - 1] as Int16Array;
   const lower = (column: number): number => bottomOf(tops, k, column, rows);
-  const limitsAt = (column: number): [number, number] => [
-    Math.max(upper[column] as number, (ridge[column] as number) - reach),
-    Math.min(lower(column), (ridge[column] as number) + reach),
-  ];
-  const usualEdge = Math.max(0.2, meanEdge(columns, upper, lower));
-  const came = Array.from({ length: count }, () => new Int16Array(rows + 1));
-  const climbs = new Float32Array(rows);
-  let before = new Float32Array(rows + 1);
-  for (let column = 0; column < count; column++) {
-    const costs = new Float32Array(rows + 1);
-    costsOfColumn(columns, column, looks, limitsAt(column), usualEdge, costs);
-    if (column > 0) {
-      climbsOf(columns, column, usualEdge, climbs);
-      step(before, costs, climbs, came[column] as Int16Array);
-    }
-    before = costs;
-  }
+  const came = new Int16Array(count * (rows + 1));
+  const ends = searchAcross({
+    columns,
+    ratios: ratiosOf(columns, tops, k),
+    usualEdge: Math.max(0.2, meanEdge(columns, upper, lower)),
+    limitsAt: (column) => [
+      Math.max(upper[column] as number, ((tops[k] as Int16Array)[column] as number) - farthest),
+      Math.min(lower(column), ((tops[k] as Int16Array)[column] as number) + farthest),
+    ],
+    came,
+  });
   let y = 0;
-  for (let row = 1; row <= rows; row++) if ((before[row] as number) < (before[y] as number)) y = row;
+  for (let row = 1; row <= rows; row++) if ((ends[row] as number) < (ends[y] as number)) y = row;
   for (let column = count - 1; column >= 0; column--) {
     ridge[column] = y;
-    y = (came[column] as Int16Array)[y] as number;
+    y = came[column * (rows + 1) + y] as number;
   }
   return ridge;
 }
@@ -186,10 +219,10 @@ function bestRidge(columns: Columns, tops: Tops, k: number, reach: number): Int1
 /**
  * Each ridge found anew between its neighbours, from the farthest on.
  *
- * @param reach rows by which a ridge may move. @returns new tiers.
+ * @param farthest rows by which a ridge may move. @returns new tiers.
  */
-export function refineRidges(columns: Columns, tops: Tops, reach = columns.rows): Int16Array[] {
+export function refineRidges(columns: Columns, tops: Tops, farthest = columns.rows): Int16Array[] {
   const refined: Int16Array[] = tops.map((top) => top.slice());
-  for (let k = 1; k < refined.length; k++) refined[k] = bestRidge(columns, refined, k, reach);
+  for (let k = 1; k < refined.length; k++) refined[k] = bestRidge(columns, refined, k, farthest);
   return refined;
 }

@@ -4,15 +4,17 @@
  * In the flow: superpixels -> merged regions -> [tier-tree] -> alternatives. Ridges that are left are found anew
  * after each step, since what lies above and below them has changed. Pure.
  */
+import { apartness } from './apart.ts';
 import { type Columns, columnsOf } from './columns.ts';
-import { cueGrids } from './cues.ts';
+import { cueGrids, darkCue } from './cues.ts';
 import { type Evidence, evidenceFor } from './evidence.ts';
 import { joinRegions, mergeRegions, rootsAfter } from './merge.ts';
-import { type Region, regionGraph } from './region-graph.ts';
+import { type Patch, type Region, regionGraph } from './region-graph.ts';
 import { refineRidges } from './ridges.ts';
 import { skyOf } from './sky.ts';
 import { type Superpixels, superpixels } from './superpixels.ts';
 import { skiesAmong, tierLook } from './tier-look.ts';
+import { borderOnTop, tierPatches } from './tier-patches.ts';
 import { farToNear, type Tops, tiersOf } from './tiers.ts';
 import type { WorkingCopy } from './working-copy.ts';
 
@@ -20,7 +22,7 @@ import type { WorkingCopy } from './working-copy.ts';
 const SUPERPIXELS = 1200;
 const SMALLEST_SUPERPIXEL_PX = 36;
 /** Regions that merging leaves, of which tiers are made. */
-const FIRST_TIERS = 13;
+const FIRST_TIERS = 12;
 /** Columns of the copy skipped from one that is looked at to the next, while tiers are still merged. */
 const EVERY = 3;
 /** From this many tiers on, ridges are found anew after each step; before, single steps change little. */
@@ -40,6 +42,12 @@ const FULL_STEP = 100;
 const UNLIKE_ENOUGH = 0.2;
 /** Squared step, dE², at which half of that counts. */
 const HALF_STEP = 6;
+
+/** What a unit of the learned log odds does to a weight, as an exponent, and the log odds beyond which it does no more. */
+const ODDS_POWER = 0.7;
+const ODDS_LIMIT = 6;
+/** Weight, before the odds, below which they raise it no more. */
+const FAINT = 0.25;
 
 /** Tiers of one number, far to near, and how much speaks for each ridge (index 0: that of tier 1). */
 export interface Tiers {
@@ -67,11 +75,27 @@ function weightOf({ step, edge, unlike, width, share }: Evidence): number {
   return apart * Math.min(1, unlike / UNLIKE_ENOUGH) * width * Math.sqrt(share);
 }
 
+/** What the learned odds make of each weight: more where the tiers above and below are likely two planes. */
+function oddsOf(columns: Columns, tops: Tops): number[] {
+  const patches = tierPatches(columns, tops);
+  const total = columns.count * columns.every * columns.rows;
+  return tops.slice(1).map((_, at) => {
+    const [far, near] = [patches[at] as Patch, patches[at + 1] as Patch];
+    const border = borderOnTop(columns, tops, at + 1);
+    if (border.length === 0) return 0;
+    const odds = apartness(far, near, border, total, columns.rows);
+    return Math.exp(ODDS_POWER * Math.max(-ODDS_LIMIT, Math.min(ODDS_LIMIT, odds)));
+  });
+}
+
 /** What speaks for each ridge; little for one that only parts sky from sky. */
 function weightsOf(columns: Columns, tops: Tops): number[] {
   const skies = skiesAmong(tops.map((_, k) => tierLook(columns, tops, k)));
-  return tops.slice(1).map((_, at) => {
-    const weight = weightOf(evidenceFor(columns, tops, at + 1));
+  const odds = oddsOf(columns, tops);
+  return odds.map((factor, at) => {
+    const own = weightOf(evidenceFor(columns, tops, at + 1));
+    // The odds were learned on landscapes: in noise they find planes where nothing changes at the ridge.
+    const weight = own * (own < FAINT ? Math.min(1, factor) : factor);
     return at + 1 < skies ? weight * SKY_FROM_SKY : weight;
   });
 }
@@ -98,7 +122,10 @@ function ranksOf(copy: WorkingCopy, cues: readonly Float32Array[], found: Superp
   const regions = regionGraph(copy, cues, found);
   const joined = joinRegions(regions, skyOf(regions, found.labels.subarray(0, copy.columns)));
   const pixels = copy.columns * copy.rows;
-  const merges = [...joined, ...mergeRegions(regions, pixels, found.count - joined.length, FIRST_TIERS)];
+  const merges = [
+    ...joined,
+    ...mergeRegions(regions, pixels, copy.rows, found.count - joined.length, FIRST_TIERS),
+  ];
   const { alive, left } = survivors(regions, new Set(merges.map(({ from }) => from)));
   const rankOf = new Map(farToNear(left).map((place, rank) => [alive[place] as number, rank]));
   const roots = rootsAfter(found.count, merges);
@@ -128,8 +155,9 @@ export function tierTree(copy: WorkingCopy): TierTree {
   const wanted = Math.max(1, Math.min(SUPERPIXELS, Math.floor(pixels / SMALLEST_SUPERPIXEL_PX)));
   const found = superpixels(copy.lab, copy.edge, copy.columns, copy.rows, wanted);
   const cues = cueGrids(copy, found);
-  const { ranks, count } = ranksOf(copy, cues, found);
-  const columns = columnsOf(cues, copy.edge, copy.columns, copy.rows, EVERY);
+  const dark = darkCue(copy);
+  const { ranks, count } = ranksOf(copy, [...cues, dark], found);
+  const columns = columnsOf(cues, dark, copy.edge, copy.columns, copy.rows, EVERY);
   const tiers: Tiers[] = [];
   let tops: Tops = firstTiers(copy, columns, ranks, found.labels, count);
   while (tops.length > 0) {
