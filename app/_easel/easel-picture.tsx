@@ -54,7 +54,7 @@ interface EaselPictureProps {
 }
 
 export function EaselPicture({ picture, label, squared, righted, clip, swipe }: EaselPictureProps) {
-  const { tool, planeId, markId, setMarkId, linesShown, marksShown } = useTools();
+  const { tool, outlining: outliningAs, planeId, markId, setMarkId, linesShown, marksShown } = useTools();
   const { planes, marks } = useBoardLive();
   const { setPin, setSentence } = useEasel();
   const { width, height } = picture;
@@ -118,6 +118,7 @@ export function EaselPicture({ picture, label, squared, righted, clip, swipe }: 
           badges={places.badges}
           aspect={aspect}
           chosenId={planeId}
+          whole={tool !== 'outline' || outliningAs === 'line'}
           hiddenId={drawnByHand(inHand)}
         />
       ) : null}

@@ -37,6 +37,8 @@ interface OutlineLayerProps {
   aspect: number;
   /** The plane in hand or pointed at in the ladder: drawn whole and stronger. */
   chosenId: string | null;
+  /** Whether the chosen plane is drawn where nearer ones cover it, too. */
+  whole: boolean;
   /** The plane whose outline is being pulled about; drawn by the hand instead. */
   hiddenId: string | null;
 }
@@ -46,6 +48,7 @@ export const OutlineLayer = memo(function OutlineLayer({
   badges,
   aspect,
   chosenId,
+  whole,
   hiddenId,
 }: OutlineLayerProps) {
   const id = useId();
@@ -61,7 +64,7 @@ export const OutlineLayer = memo(function OutlineLayer({
           const chosen = plane.id === chosenId;
           // What lies behind everything is told by the ridges before it.
           if (plane.id === hiddenId || (at === 0 && drawn.length > 1 && !chosen)) return null;
-          const nearer = chosen ? [] : drawn.slice(at + 1);
+          const nearer = chosen && whole ? [] : drawn.slice(at + 1);
           const { dashes, core, casing } = linePattern(plane.number);
           const path = ridgePath(outline, aspect);
           return (

@@ -28,10 +28,15 @@ export function patchesUnder({ grid, labels }: Patches, trail: readonly Fraction
 
 /** The shapes of some patches as they hang together, in 0..1 of the picture; what they shut in is not left out. */
 export function shapeOf({ grid, labels }: Patches, numbers: ReadonlySet<number>): Outline[] {
-  const mask = Uint8Array.from(labels, (label) => (numbers.has(label) ? 1 : 0));
+  if (numbers.size === 0) return [];
+  const picked = new Uint8Array(1 + Math.max(...numbers, 0));
+  for (const number of numbers) picked[number] = 1;
+  const mask = new Uint8Array(labels.length);
+  for (let cell = 0; cell < mask.length; cell++) mask[cell] = picked[labels[cell] as number] ?? 0;
   const { numbers: pieces, sizes } = piecesOf(mask, grid);
   return sizes.slice(1).map((_, at) => {
-    const piece = Uint8Array.from(pieces, (number) => (number === at + 1 ? 1 : 0));
+    const piece = new Uint8Array(mask.length);
+    for (let cell = 0; cell < piece.length; cell++) piece[cell] = pieces[cell] === at + 1 ? 1 : 0;
     return ringOf(contourOf(piece, grid), grid, [], { reach: 2, tolerance: 0.5, keeps: false });
   });
 }

@@ -35,14 +35,15 @@ export function patchesOf(raster: EncodedRaster, wanted: number): Patches {
   const { labels, count } = superpixels(lab, edgesOf(lab, columns, rows), columns, rows, wanted);
   const colours = new Float32Array(count * 3);
   const cells = new Uint32Array(count);
-  labels.forEach((label, cell) => {
+  for (let cell = 0; cell < labels.length; cell++) {
+    const label = labels[cell] as number;
     cells[label] = (cells[label] as number) + 1;
-    [lab.lightness, lab.a, lab.b].forEach((channel, at) => {
-      colours[label * 3 + at] = (colours[label * 3 + at] as number) + (channel[cell] as number);
-    });
-  });
-  colours.forEach((sum, at) => {
-    colours[at] = sum / (cells[Math.floor(at / 3)] as number);
-  });
+    colours[label * 3] = (colours[label * 3] as number) + (lab.lightness[cell] as number);
+    colours[label * 3 + 1] = (colours[label * 3 + 1] as number) + (lab.a[cell] as number);
+    colours[label * 3 + 2] = (colours[label * 3 + 2] as number) + (lab.b[cell] as number);
+  }
+  for (let at = 0; at < colours.length; at++) {
+    colours[at] = (colours[at] as number) / (cells[Math.floor(at / 3)] as number);
+  }
   return { grid: { columns, rows }, labels, colours };
 }

@@ -40,7 +40,12 @@ export function paintedOver(
 }
 
 function added({ seen }: Layers, { labels }: Patches, { plane, picked }: Stroke): Uint8Array {
-  return seen.map((label, cell) => (picked.has(labels[cell] as number) ? plane : label));
+  const wanted = seen.slice();
+  const joins = new Uint8Array(1 + Math.max(...picked, 0));
+  for (const patch of picked) joins[patch] = 1;
+  for (let cell = 0; cell < wanted.length; cell++)
+    if (joins[labels[cell] as number] === 1) wanted[cell] = plane;
+  return wanted;
 }
 
 /** What makes the outcome another one than a painter would have meant; null when it is what was asked. */
