@@ -48,18 +48,24 @@ export function CarryControls() {
         <Button weight="word" onClick={desk.leave}>
           {words.leave}
         </Button>
-        {ready ? (
-          <>
-            <Button aria-pressed={desk.fit} onClick={() => desk.setFit(!desk.fit)}>
-              {words.fit}
-            </Button>
-            <Button weight="word" onClick={desk.findAgain}>
-              {words.again}
-            </Button>
-          </>
+        {ready && desk.moved ? (
+          <Button weight="word" onClick={desk.findAgain}>
+            {words.again}
+          </Button>
         ) : null}
       </div>
       {ready || trouble ? <Sources /> : null}
+      {laid ? (
+        <Choice
+          label={words.ridges}
+          options={[
+            { value: true, name: words.fitted },
+            { value: false, name: words.notFitted },
+          ]}
+          chosen={desk.fit}
+          onChoose={desk.setFit}
+        />
+      ) : null}
       {laid ? <InHand /> : null}
     </section>
   );

@@ -67,6 +67,8 @@ export interface CarryDesk {
   take(planeId: string | null): void;
   /** Lays everything so; not fitted while the hand moves. */
   lay(laid: Laid, moving: boolean): void;
+  /** Whether a hand has changed what was found. */
+  moved: boolean;
   /** Looks for the place anew. */
   findAgain(): void;
   /** Stores what is shown, as one step. */
@@ -94,9 +96,13 @@ interface Work {
   carried: Carried | null;
   trouble: string | null;
   away: boolean;
+  moved: boolean;
 }
 
-const NOTHING: Work = { doing: null, laid: null, carried: null, trouble: null, away: false };
+const NOTHING: Work = {
+  ...{ doing: null, laid: null, carried: null, trouble: null },
+  ...{ away: false, moved: false },
+};
 
 /** Asks the worker, and keeps its last answer. */
 function useWork(wish: CarryWish | null, active: boolean, fit: boolean) {
@@ -117,10 +123,11 @@ function useWork(wish: CarryWish | null, active: boolean, fit: boolean) {
         if (number.current !== asked) return;
         if (typeof reply === 'string') return setWork({ ...NOTHING, trouble: reply });
         const { placement, moves, planes, notes, trouble } = reply;
-        setWork({
+        setWork((before) => ({
           ...{ doing: null, away: false, laid: { placement, moves }, carried: { planes, notes } },
           trouble,
-        });
+          moved: laid !== null && before.moved,
+        }));
       };
       line.current.ask(
         {
@@ -221,7 +228,14 @@ export function CarryDeskProvider({ children }: { children: ReactNode }) {
       if (!wish) return;
       try {
         const now = layPlanes(wish.squared, next.placement, next.moves);
-        change((before) => ({ ...before, doing: null, laid: next, carried: now, trouble: null }));
+        change((before) => ({
+          ...before,
+          doing: null,
+          laid: next,
+          carried: now,
+          trouble: null,
+          moved: true,
+        }));
       } catch (thrown) {
         if (!isProblem(thrown)) throw thrown;
         change((before) => ({ ...before, doing: null, trouble: thrown.message }));
@@ -255,6 +269,7 @@ export function CarryDeskProvider({ children }: { children: ReactNode }) {
     ...{ placing, heldBy: mine ? other : null, sources, sourceId, chooseSource, missing },
     ...{ all: whole, setAll, fit, setFit, doubts, inHand, take, lay, accept, outlines, taken, wish },
     ...{ doing: work.doing, laid, carried, trouble: work.trouble, away: work.away },
+    moved: work.moved,
     begin() {
       chooseSource(null);
       setAll(missing.length === 0);

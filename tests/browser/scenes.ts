@@ -32,6 +32,8 @@ export const PAINTING_BANDS: readonly Lab[] = [
 interface SceneFile {
   name: string;
   bands: readonly Lab[];
+  /** Where the bands end; as `RIDGES` unless given. */
+  ridges?: readonly number[];
   widthPx?: number;
   heightPx?: number;
 }
@@ -40,6 +42,7 @@ interface SceneFile {
 export async function sceneFile({
   name,
   bands,
+  ridges = RIDGES,
   widthPx = 1500,
   heightPx = 1000,
 }: SceneFile): Promise<string> {
@@ -48,7 +51,7 @@ export async function sceneFile({
   let grain = 12345;
   for (let pixel = 0; pixel < widthPx * heightPx; pixel++) {
     const height = Math.floor(pixel / widthPx) / heightPx;
-    const colour = colours[RIDGES.filter((ridge) => height >= ridge).length];
+    const colour = colours[ridges.filter((ridge) => height >= ridge).length];
     grain = (Math.imul(grain, 1664525) + 1013904223) >>> 0;
     const shift = ((grain >>> 24) / 255 - 0.5) * 6;
     pixels[pixel * 3] = clamp((colour?.r ?? 0) * 255 + shift);

@@ -2,7 +2,8 @@
  * Outlines of one picture as rings on the painting: placed, and led on to its borders where the painting is wider.
  *
  * In the flow: outlines, placement -> [carried-rings] -> fit-ridges. What ran along the first picture's border runs
- * along the painting's; a ridge that ended at that border goes on level. Pure.
+ * along the painting's; a ridge that ended at its left or right goes on level, one that ended at its top or bottom in
+ * the direction that it had. Pure.
  */
 import type { FractionPoint } from '../../contract/setup.ts';
 import { moved, type Placement, type PlaneMove, placed } from './placement.ts';
@@ -34,6 +35,29 @@ function pushed([x, y]: FractionPoint, [across, down]: readonly [number, number]
   return [across === 0 ? x : across * FAR, down === 0 ? y : down * FAR];
 }
 
+/** A ridge that leaves through the top or the bottom is looked back along this far for its direction. */
+const LOOK_BACK = 0.06;
+/** It goes at least so steeply, in heights a width: else it would never leave. */
+const STEEP = 0.2;
+/** And on for so many paintings. */
+const ONWARDS = 3;
+
+/**
+ * Where a ridge goes on beyond the border on which it ends.
+ *
+ * @param line the ridge from its end backwards, on the painting.
+ */
+function onwards(line: readonly FractionPoint[], borders: readonly [number, number]): FractionPoint {
+  const [end = [0, 0]] = line;
+  const [across, down] = borders;
+  if (across !== 0 || down === 0) return pushed(end, borders);
+  const back = line.find(([x, y]) => Math.hypot(x - end[0], y - end[1]) >= LOOK_BACK) ?? line.at(-1) ?? end;
+  const [dx, dy] = [end[0] - back[0], down * Math.max(0, down * (end[1] - back[1]))];
+  const steep = Math.max(Math.abs(dy), STEEP * Math.abs(dx), 1e-6);
+  const long = Math.hypot(dx, steep);
+  return [end[0] + (ONWARDS * dx) / long, end[1] + (ONWARDS * down * steep) / long];
+}
+
 /**
  * A ring within `WIDE_BOX`; empty when nothing of the plane lies there.
  *
@@ -58,9 +82,17 @@ export function carriedRing(
     const [came, goes] = [shared(before, point), shared(point, after)];
     const [onCame, onGoes] = [came.some(Boolean), goes.some(Boolean)];
     const there = put(point);
-    if (onCame) add(pushed(there, onGoes ? [came[0] || goes[0], came[1] || goes[1]] : came));
-    if (!onCame || !onGoes) add(there);
-    if (onGoes && !onCame) add(pushed(there, goes));
+    const along = (step: 1 | -1): FractionPoint[] =>
+      Array.from({ length: Math.min(40, outline.length) }, (_, far) => {
+        const at = (index + step * far + outline.length * 40) % outline.length;
+        return put(outline[at] as FractionPoint);
+      });
+    if (onCame && onGoes) add(pushed(there, [came[0] || goes[0], came[1] || goes[1]]));
+    else {
+      if (onCame) add(onwards(along(1), came));
+      add(there);
+      if (onGoes) add(onwards(along(-1), goes));
+    }
   });
   return cutToBox(ring, WIDE_BOX);
 }

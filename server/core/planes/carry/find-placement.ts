@@ -23,6 +23,8 @@ const FINER = [
 ];
 /** The painting's side is walked in this many steps when every place is tried. */
 const PLACES = 14;
+/** A strip of a picture would fit anywhere. */
+const MOST_PLACES = 45;
 /** What a doubled or halved size, or stretching by a tenth, costs: a painting mostly shows nearly the whole picture. */
 const UNLIKELY = { size: 0.02, stretch: 0.03, aside: 0.02 };
 
@@ -59,7 +61,7 @@ function placesFor(width: number, height: number): Placement[] {
   const along = (side: number): number[] => {
     const slack = 0.2 * Math.min(1, side);
     const [low, high] = [Math.min(0, 1 - side) - slack, Math.max(0, 1 - side) + slack];
-    const steps = Math.max(2, Math.round(((high - low) / side) * PLACES));
+    const steps = Math.min(MOST_PLACES, Math.max(2, Math.round(((high - low) / side) * PLACES)));
     return Array.from({ length: steps + 1 }, (_, step) => low + ((high - low) * step) / steps);
   };
   return along(height).flatMap((top) =>
