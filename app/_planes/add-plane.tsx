@@ -69,7 +69,7 @@ export function AddPlane({ onAdded }: { onAdded(): void }) {
             </option>
           ))}
         </select>
-        <Button type="submit" weight={planes.length === 0 ? 'main' : 'quiet'} disabled={name.trim() === ''}>
+        <Button type="submit" disabled={name.trim() === ''}>
           {words.planes.add}
         </Button>
       </div>

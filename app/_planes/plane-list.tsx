@@ -12,6 +12,7 @@ import { useProposeDesk } from '#app/_propose/propose-desk.tsx';
 import { SceneConditions } from '#app/_scene/scene-conditions.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { words } from '#app/_words/en-easel.ts';
+import { proposeWords } from '#app/_words/en-propose.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import { AddPlane } from './add-plane.tsx';
 import { PlaneRow } from './plane-row.tsx';
@@ -78,6 +79,9 @@ export function PlaneList({ shown }: { shown: boolean }) {
         <div ref={carryPlace} hidden={choosing}>
           <CarryOffer />
         </div>
+        {may.setup && planes.length === 0 && choosing ? (
+          <h3 className={styles.byHand}>{proposeWords.byHand}</h3>
+        ) : null}
         {may.setup && (planes.length === 0 || !choosing) ? (
           <AddPlane onAdded={() => setDeleted(null)} />
         ) : null}

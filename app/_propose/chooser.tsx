@@ -5,7 +5,7 @@
  * In the flow: plane list -> [chooser] -> live writers. What is looked at lies over the picture on the easel and is
  * seen by nobody else; taking is one step that everybody sees.
  */
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Choice } from '#app/_look/choice.tsx';
 import { Button } from '#app/_ui/button.tsx';
@@ -34,8 +34,11 @@ export function Chooser({ targets, first, onTaken }: ChooserProps) {
   const side = target.picture.kind;
   // On a narrow screen the picture that is looked into is the one that is shown.
   useEffect(() => setSide(side), [setSide, side]);
+  const place = useRef<HTMLElement>(null);
+  // Asked for from the foot of a long list, it would open out of sight.
+  useEffect(() => place.current?.scrollIntoView({ block: 'nearest' }), []);
   return (
-    <section className={styles.chooser} aria-label={words.title[side]}>
+    <section ref={place} className={styles.chooser} aria-label={words.title[side]}>
       {planes.length > 0 ? (
         <div className={styles.head}>
           <h3 className={styles.title}>{words.title[side]}</h3>

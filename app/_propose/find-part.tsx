@@ -29,7 +29,7 @@ interface FindPartProps {
 
 export function FindPart({ shown, onTaken }: FindPartProps) {
   const { planes, ready, outlinesOf } = useBoardLive();
-  const { open, choosing: stillChoosing, setChoosing } = useProposeDesk();
+  const { open, close, choosing: stillChoosing, setChoosing } = useProposeDesk();
   const targets = useFindTargets();
   const [taken, setTaken] = useState<Taken | null>(null);
   const bare = planes.length === 0;
@@ -39,6 +39,10 @@ export function FindPart({ shown, onTaken }: FindPartProps) {
   const choosing = ready && shown && (bare || open) && first !== null;
   if (!choosing) begun.current = first;
   useEffect(() => setChoosing(choosing), [setChoosing, choosing]);
+  // Planes that come from somebody else are seen at once, not behind what one was looking at.
+  useEffect(() => {
+    if (!bare) close();
+  }, [bare, close]);
   const started = targets.find(({ picture }) => picture.id === begun.current?.picture.id) ?? first;
   const done = useRef(onTaken);
   done.current = onTaken;

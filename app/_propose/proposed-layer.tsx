@@ -21,7 +21,7 @@ interface ProposedLayerProps {
 
 export function ProposedLayer({ grouping, frame, aspect }: ProposedLayerProps) {
   const { drawn, badges } = useMemo(() => layerOf(grouping, frame), [grouping, frame]);
-  return <OutlineLayer drawn={drawn} badges={badges} aspect={aspect} chosenId={null} hiddenId={null} />;
+  return <OutlineLayer drawn={drawn} badges={badges} aspect={aspect} chosenId={null} hiddenId={null} whole />;
 }
 
 function layerOf(grouping: Grouping, { shown }: Frame) {

@@ -20,7 +20,7 @@ export const proposeWords = {
   title: { reference: 'Planes in the reference', painting: 'Planes in the painting' },
   where: 'Find them in the',
   sides: { reference: 'Reference', painting: 'Painting' },
-  lead: 'In how many planes will you paint it? Look at each grouping on the picture; names and lines can be corrected later.',
+  lead: 'Look at each grouping on the picture and take one. Names and lines can be corrected later.',
   leadMatch: (count: number) =>
     `Outlines for the board’s ${planesInWords(count)}, far to near in their order. Names and kinds stay as they are.`,
   doing: {
@@ -37,7 +37,6 @@ export const proposeWords = {
   grouping: (names: readonly string[], suggested: boolean) =>
     `${capital(planesInWords(names.length))}: ${names.join(', ')}.${suggested ? ' Suggested.' : ''}`,
   why: (reason: string) => `Suggested. ${reason}`,
-  named: 'Named for now',
   take: (count: number) => `Take these ${planesInWords(count)}`,
   takeMatch: (side: Side) => `Lay these outlines on the ${side}`,
   leave: 'Leave it as it is',
