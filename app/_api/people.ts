@@ -6,12 +6,13 @@
 import type { AccountRequest, InviteRequest } from '#server/core/contract/requests.ts';
 import type {
   AccountView,
+  ConsentView,
   InviteView,
   OpenInvite,
   PersonView,
   ReturnLinkView,
 } from '#server/core/contract/responses.ts';
-import type { MemberRole } from '#server/core/contract/roles.ts';
+import type { ConsentUse, MemberRole } from '#server/core/contract/roles.ts';
 import { call, withBody } from './client.ts';
 
 /** Signs in with e-mail and password. */
@@ -78,4 +79,22 @@ export function createGroup(name: string): Promise<{ id: string }> {
 /** Deletes a group; its boards stay with whoever made them. */
 export function deleteGroup(groupId: string): Promise<unknown> {
   return call(path({ groupId }), { method: 'DELETE' });
+}
+
+/** What was said about each use of each painter's pictures, as far as one may see it. */
+export function fetchConsents(boardId: string, signal: AbortSignal): Promise<ConsentView[]> {
+  return call(`${path({ boardId })}/consents`, { signal });
+}
+
+/** Gives or withdraws consent for oneself, or for a minor one guards. */
+export function sayConsent(
+  boardId: string,
+  personId: string,
+  use: ConsentUse,
+  given: boolean,
+): Promise<unknown> {
+  return call(
+    `${path({ boardId })}/consents/${encodeURIComponent(personId)}/${use}`,
+    withBody('PUT', { given }),
+  );
 }

@@ -6,6 +6,7 @@ import { Button } from '#app/_ui/button.tsx';
 import { Dialog } from '#app/_ui/dialog.tsx';
 import { words } from '#app/_words/en.ts';
 import type { BoardView, MemberView } from '#server/core/contract/responses.ts';
+import { ConsentPart } from './consent-part.tsx';
 import { Face } from './face.tsx';
 import { InvitePart } from './invite-part.tsx';
 import { Members } from './members.tsx';
@@ -62,6 +63,7 @@ export function People({ board, here, onChanged }: PeopleProps) {
           here={here}
           onChanged={onChanged}
         />
+        <ConsentPart boardId={board.id} meId={board.me.id} />
         {invites ? (
           <>
             <InvitePart

@@ -1,5 +1,5 @@
 /** Words about people: who belongs to a board, as what, and the links that bring them. Painters' words. Pure. */
-import type { BoardRole, InviteRole } from '#server/core/contract/roles.ts';
+import type { BoardRole, ConsentUse, InviteRole } from '#server/core/contract/roles.ts';
 
 const groupWords = {
   title: 'Groups',
@@ -18,6 +18,23 @@ const groupWords = {
   removeSure: 'Its boards stay with whoever made them; the others lose them. Delete the group?',
 };
 
+const consentWords = {
+  title: 'Consent',
+  mine: 'What may your pictures on this board be used for?',
+  ward: (name: string) => `What may the pictures of ${name} on this board be used for?`,
+  uses: {
+    class: 'shown to everybody on this board',
+    keep: 'kept when the class is over',
+    others: 'shown to others outside',
+    example: 'used as an example in teaching',
+  } satisfies Record<ConsentUse, string>,
+  hidden:
+    'Without the first, only teachers, whoever runs the board and the guardian see them beside the painter.',
+  of: (name: string, uses: string) => `${name}: ${uses}`,
+  nothing: 'nothing so far',
+  said: (by: string, when: string) => `${by}, ${when}`,
+};
+
 export const peopleWords = {
   title: 'People',
   invite: 'Invite',
@@ -25,6 +42,7 @@ export const peopleWords = {
   inviteToGroup: 'Invite to this group',
   fromGroup: (name: string) => `A board of ${name}: whoever belongs to the group is here too.`,
   groups: groupWords,
+  consent: consentWords,
   roleLabel: 'As what?',
   hoursLabel: 'The link works for',
   hours: { 2: 'two hours', 24: 'a day', 168: 'a week', 720: 'a month' } as Record<number, string>,

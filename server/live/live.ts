@@ -7,13 +7,12 @@
 import type { IncomingMessage } from 'node:http';
 import type { Duplex } from 'node:stream';
 import type * as Y from 'yjs';
-import { roleNow } from '../access/roles.ts';
-import type { BoardRole } from '../core/contract/roles.ts';
 import type { LiveResult, RoomName } from '../core/live/layout.ts';
 import { writeResult } from '../core/live/painting.ts';
 import { eraseBoardRooms, eraseRoom } from '../store/live-updates.ts';
 import { Appends } from './appends.ts';
 import { announceFrame, presenceFrame } from './frames.ts';
+import { recheck } from './recheck.ts';
 import type { Room } from './room.ts';
 import { Rooms } from './rooms.ts';
 import { REFUSALS } from './sentences.ts';
@@ -34,7 +33,7 @@ export interface Live {
   handleUpgrade(request: IncomingMessage, socket: Duplex, head: Buffer): void;
   /** Tells a painting's room of its newest result. */
   setResult(boardId: string, pictureId: string, result: LiveResult): Promise<void>;
-  /** What people are on a board may have changed: closes the sockets of those who are nothing or something else now. */
+  /** Roles or consent on a board may have changed: closes the sockets of those for whom they did. */
   recheck(boardId: string): Promise<void>;
   /** Sessions ended: closes what was opened with them. @param sessionIds As `access/session` names them. */
   closeSessions(sessionIds: readonly string[]): Promise<void>;
@@ -73,20 +72,7 @@ export function createLive({ onRoomChanged, onTrouble = () => {} }: LiveOptions)
       onRoomChanged(boardId, name);
     },
     read: (boardId, name, reader) => rooms.use(boardId, name, (room) => room.read(reader)),
-    async recheck(boardId) {
-      const connections = (await rooms.present(boardId)).flatMap((room) => [...room.connections]);
-      const now = await rolesNow(boardId, new Set(connections.map(({ person }) => person.id)));
-      // Asked for again: who joined while the roles were read has been asked about after the change.
-      for (const room of await rooms.present(boardId)) {
-        for (const connection of [...room.connections]) {
-          const role = now.get(connection.person.id);
-          if (role === null) connection.close(REFUSALS.accessEnded());
-          else if (role !== undefined && role !== connection.writer.role) {
-            connection.close(REFUSALS.roleChanged());
-          }
-        }
-      }
-    },
+    recheck: (boardId) => recheck(rooms, boardId),
     async closeSessions(sessionIds) {
       const ended = new Set(sessionIds);
       for (const room of await rooms.present()) {
@@ -115,16 +101,6 @@ export function createLive({ onRoomChanged, onTrouble = () => {} }: LiveOptions)
     },
     healthy: async () => appends.healthy(performance.now()),
   };
-}
-
-/** What these people are on the board now; null = nothing any more. */
-async function rolesNow(
-  boardId: string,
-  personIds: ReadonlySet<string>,
-): Promise<Map<string, BoardRole | null>> {
-  const roles = new Map<string, BoardRole | null>();
-  for (const personId of personIds) roles.set(personId, await roleNow(personId, boardId));
-  return roles;
 }
 
 async function endRooms(

@@ -7,6 +7,7 @@
 import type { IncomingMessage } from 'node:http';
 import type { Duplex } from 'node:stream';
 import { type WebSocket, WebSocketServer } from 'ws';
+import { hiddenPainters } from '../access/consent.ts';
 import { originAllowed } from '../access/origin.ts';
 import { roleOn } from '../access/roles.ts';
 import { readSession, sessionIdOf } from '../access/session.ts';
@@ -125,10 +126,12 @@ async function admit(request: IncomingMessage): Promise<Admission | Refusal> {
   const place = placeOf(request.url ?? '');
   if (!place) return REFUSALS.noSuchRoom();
   const painter = place.pictureId === null ? null : await painterOf(place.boardId, place.pictureId);
-  // The role is read last: whoever is seated on its word is there when a change of roles looks for them.
+  // Role and consent are read last: whoever is seated on their word is there when a change looks for them.
   const role = await roleOn(visitor, place.boardId);
   if (role === null) return REFUSALS.notOnBoard();
+  const hidden = await hiddenPainters(place.boardId, visitor.personId, role);
   if (place.pictureId !== null && painter === null) return REFUSALS.noSuchRoom();
+  if (painter !== null && hidden.has(painter)) return REFUSALS.noSuchRoom();
   return {
     boardId: place.boardId,
     room: place.room,

@@ -41,8 +41,11 @@ export async function listBoards(personId: string, isHost: boolean): Promise<Boa
           name: true,
           ownerId: true,
           members: { where: { personId }, select: { role: true } },
+          guardianships: { select: { id: true }, take: 1 },
         },
       },
+      guardianships: { select: { id: true }, take: 1 },
+      consents: { where: { use: 'class', given: false }, select: { use: true }, take: 1 },
       pictures: { select: { id: true, kind: true }, orderBy: { createdAt: 'asc' } },
     },
   });
@@ -54,11 +57,24 @@ export async function listBoards(personId: string, isHost: boolean): Promise<Boa
     owner: row.owner ?? NOBODY,
     group: row.group && { id: row.group.id, name: row.group.name },
     createdAt: row.createdAt.toISOString(),
-    coverPictureId:
-      (row.pictures.find((picture) => picture.kind === 'reference') ?? row.pictures[0])?.id ?? null,
+    coverPictureId: coverOf(row)?.id ?? null,
     references: row.pictures.filter((picture) => picture.kind === 'reference').length,
     paintings: row.pictures.filter((picture) => picture.kind === 'painting').length,
   }));
+}
+
+interface Covered {
+  pictures: { id: string; kind: string }[];
+  guardianships: unknown[];
+  consents: unknown[];
+  group: { guardianships: unknown[] } | null;
+}
+
+/** A painting only where nobody's may be kept from anybody for want of consent. */
+function coverOf({ pictures, guardianships, consents, group }: Covered): { id: string } | undefined {
+  const reference = pictures.find((picture) => picture.kind === 'reference');
+  const asked = guardianships.length + consents.length + (group?.guardianships.length ?? 0) > 0;
+  return reference ?? (asked ? undefined : pictures[0]);
 }
 
 async function theirs(personId: string) {

@@ -1,6 +1,6 @@
 /** For every action over HTTP: how somebody tries it, through the handler that a browser would reach. */
 
-import { PUT as sayConsent } from '#app/api/boards/[boardId]/consents/[personId]/[use]/route.ts';
+import { PUT as putConsent } from '#app/api/boards/[boardId]/consents/[personId]/[use]/route.ts';
 import { GET as seeConsents } from '#app/api/boards/[boardId]/consents/route.ts';
 import { DELETE as endInvite } from '#app/api/boards/[boardId]/invites/[token]/route.ts';
 import { GET as listInvites, POST as makeInvite } from '#app/api/boards/[boardId]/invites/route.ts';
@@ -33,6 +33,7 @@ import { POST as makeReturnLink } from '#app/api/people/[personId]/return-link/r
 import type { ConsentView } from '#server/core/contract/responses.ts';
 import type { Relation } from '#server/core/permissions/may.ts';
 import type { Action } from '#server/core/permissions/table.ts';
+import { sayConsent } from '#server/store/consents.ts';
 import { addInvite } from '#server/store/invites.ts';
 import { aPainting, type Somebody } from '#tests/live/a-live-server.ts';
 import { aBoard, aGroup, call, type Outcome, outcomeOf, type Stage } from './cast.ts';
@@ -66,20 +67,42 @@ function pictureForm(kind: string): FormData {
   return form;
 }
 
+const codeOf = async (answer: Response) => ((await answer.json()) as { error: { code: string } }).error.code;
+
 const posting = (kind: string): Probe => ({
   what: 'posts it',
   relations: OTHER,
   act: async (stage, who) => {
-    const boardId = await aBoard(stage);
+    const boardId = await theBoard(stage);
     return outcomeOf(await call(postPicture, who, { boardId }, { method: 'POST', body: pictureForm(kind) }));
   },
 });
 
-/** Something done to a fresh board, or to a painting on it. */
-function onBoard(
+/** For what leaves people and board as they were, one board does. */
+const shared = new WeakMap<Stage, Promise<string>>();
+
+function theBoard(stage: Stage): Promise<string> {
+  const board = shared.get(stage) ?? aBoard(stage);
+  shared.set(stage, board);
+  return board;
+}
+
+type OnBoard = (at: { boardId: string; who: Somebody; whose: Somebody }) => Promise<Response>;
+
+/** Something done to a board, or to a painting on it, that leaves the people and the board there. */
+function onBoard(what: string, relations: readonly Relation[], act: OnBoard): Probe {
+  return {
+    what,
+    relations,
+    act: async (stage, who, whose) => outcomeOf(await act({ boardId: await theBoard(stage), who, whose })),
+  };
+}
+
+/** Something done to a board that is made for it. */
+function onFreshBoard(
   what: string,
   relations: readonly Relation[],
-  act: (at: { boardId: string; who: Somebody; whose: Somebody }) => Promise<Response>,
+  act: OnBoard,
   alsoDone: readonly string[] = [],
 ): Probe {
   return {
@@ -91,10 +114,22 @@ function onBoard(
   };
 }
 
-function inGroup(
+type InGroup = (at: { groupId: string; who: Somebody; whose: Somebody }) => Promise<Response>;
+
+/** Something done in the group that leaves its people there. */
+function inGroup(what: string, act: InGroup): Probe {
+  return {
+    what,
+    relations: OTHER,
+    act: async ({ groupId }, who, whose) => outcomeOf(await act({ groupId, who, whose })),
+  };
+}
+
+/** Something done to a group that is made for it. */
+function inFreshGroup(
   what: string,
   relations: readonly Relation[],
-  act: (at: { groupId: string; who: Somebody; whose: Somebody }) => Promise<Response>,
+  act: InGroup,
   alsoDone: readonly string[] = [],
 ): Probe {
   return {
@@ -122,7 +157,7 @@ export const HTTP_PROBES: Record<HttpAction, Probe[]> = {
     }),
   ],
   'board.delete': [
-    onBoard('deletes it', OTHER, ({ boardId, who }) =>
+    onFreshBoard('deletes it', OTHER, ({ boardId, who }) =>
       call(deleteBoard, who, { boardId }, { method: 'DELETE' }),
     ),
   ],
@@ -140,6 +175,21 @@ export const HTTP_PROBES: Record<HttpAction, Probe[]> = {
       return call(withdraw, who, { boardId, pictureId }, { method: 'DELETE' });
     }),
   ],
+  'picture.unshown': [
+    {
+      what: 'looks at one',
+      relations: ['own', 'ward', 'other'],
+      act: async (stage, who, whose) => {
+        const boardId = await aBoard(stage);
+        const pictureId = await aPainting(boardId, whose.id);
+        await sayConsent({ boardId, personId: whose.id, use: 'class', given: false, saidById: whose.id });
+        const answer = await call(seePicture, who, { boardId, pictureId });
+        return answer.status === 404 && (await codeOf(answer.clone())) === 'picture-not-found'
+          ? 'refused'
+          : outcomeOf(answer);
+      },
+    },
+  ],
   'invite.make': [
     onBoard('makes one', OTHER, ({ boardId, who }) => {
       return call(makeInvite, who, { boardId }, { method: 'POST', body: { role: 'peer', hours: 1 } });
@@ -153,13 +203,13 @@ export const HTTP_PROBES: Record<HttpAction, Probe[]> = {
     }),
   ],
   'member.role': [
-    onBoard('makes somebody a peer', OTHER, ({ boardId, who, whose }) => {
+    onFreshBoard('makes somebody a peer', OTHER, ({ boardId, who, whose }) => {
       const params = { boardId, personId: whose.id };
       return call(setRole, who, params, { method: 'PATCH', body: { role: 'peer' } });
     }),
   ],
   'member.end': [
-    onBoard(
+    onFreshBoard(
       'ends it',
       OWN_OR_NOT,
       ({ boardId, who, whose }) => {
@@ -185,45 +235,45 @@ export const HTTP_PROBES: Record<HttpAction, Probe[]> = {
   'consent.say': [
     onBoard('says it', ['own', 'ward', 'other'], ({ boardId, who, whose }) => {
       const params = { boardId, personId: whose.id, use: 'example' };
-      return call(sayConsent, who, params, { method: 'PUT', body: { given: true } });
+      return call(putConsent, who, params, { method: 'PUT', body: { given: true } });
     }),
   ],
-  'group.see': [inGroup('opens it', OTHER, ({ groupId, who }) => call(seeGroup, who, { groupId }))],
+  'group.see': [inGroup('opens it', ({ groupId, who }) => call(seeGroup, who, { groupId }))],
   'group.rename': [
-    inGroup('renames it', OTHER, ({ groupId, who }) => {
+    inGroup('renames it', ({ groupId, who }) => {
       return call(renameGroup, who, { groupId }, { method: 'PATCH', body: { name: 'Friday class' } });
     }),
   ],
   'group.delete': [
-    inGroup('deletes it', OTHER, ({ groupId, who }) =>
+    inFreshGroup('deletes it', OTHER, ({ groupId, who }) =>
       call(deleteGroup, who, { groupId }, { method: 'DELETE' }),
     ),
   ],
   'group.board': [
-    inGroup('makes one', OTHER, ({ groupId, who }) => {
+    inGroup('makes one', ({ groupId, who }) => {
       return call(makeBoard, who, {}, { method: 'POST', body: { title: 'Weir', group: groupId } });
     }),
   ],
   'group.invite.make': [
-    inGroup('makes one', OTHER, ({ groupId, who }) => {
+    inGroup('makes one', ({ groupId, who }) => {
       return call(makeGroupInvite, who, { groupId }, { method: 'POST', body: { role: 'peer', hours: 1 } });
     }),
-    inGroup('lists them', OTHER, ({ groupId, who }) => call(listGroupInvites, who, { groupId })),
+    inGroup('lists them', ({ groupId, who }) => call(listGroupInvites, who, { groupId })),
   ],
   'group.invite.end': [
-    inGroup('takes one back', OTHER, async ({ groupId, who }) => {
+    inGroup('takes one back', async ({ groupId, who }) => {
       const { id } = await addInvite({ groupId }, anInvite());
       return call(endGroupInvite, who, { groupId, token: id }, { method: 'DELETE' });
     }),
   ],
   'group.member.role': [
-    inGroup('makes somebody a peer', OTHER, ({ groupId, who, whose }) => {
+    inFreshGroup('makes somebody a peer', OTHER, ({ groupId, who, whose }) => {
       const params = { groupId, personId: whose.id };
       return call(setGroupRole, who, params, { method: 'PATCH', body: { role: 'peer' } });
     }),
   ],
   'group.member.end': [
-    inGroup(
+    inFreshGroup(
       'ends it',
       OWN_OR_NOT,
       ({ groupId, who, whose }) => {

@@ -6,9 +6,9 @@ import { cache } from 'react';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
 import { words } from '#app/_words/en.ts';
 import { Workspace } from '#app/_workspace/workspace.tsx';
+import { boardAsSeen } from '#server/access/consent.ts';
 import { roleOn } from '#server/access/roles.ts';
 import { readSession } from '#server/access/session.ts';
-import { readBoardView } from '#server/store/board-view.ts';
 
 interface BoardPageProps {
   params: Promise<{ boardId: string }>;
@@ -19,7 +19,7 @@ const readBoard = cache(async (boardId: string) => {
   const visitor = await readSession((await headers()).get('cookie'));
   if (!visitor) return 'stranger';
   const role = await roleOn(visitor, boardId);
-  return role ? readBoardView(boardId, { id: visitor.personId, name: visitor.name }, role) : null;
+  return role ? boardAsSeen(boardId, visitor, role) : null;
 });
 
 export async function generateMetadata({ params }: BoardPageProps): Promise<Metadata> {

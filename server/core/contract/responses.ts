@@ -129,6 +129,8 @@ export interface ConsentView {
   use: ConsentUse;
   /** Null where nothing was said. */
   given: boolean | null;
+  /** What holds: a use is allowed when it was said so; to be shown on the board, a grown painter need not say so. */
+  allowed: boolean;
   /** Name of who said it: the painter, or their guardian; null where nothing was said. */
   saidBy: string | null;
   /** ISO 8601. */

@@ -37,6 +37,7 @@ export const PERMISSIONS = {
   'painting.post': row('+ + + + - - -', 'post a painting'),
   'painting.note': row('+ o + o o - -', 'note paint, drying and light of a painting'),
   'picture.withdraw': row('+ + + o o o o', 'take a picture back'),
+  'picture.unshown': row('+ + + o o o w', 'see pictures that the others may not be shown'),
   'invite.make': row('+ + + - - - -', 'invite, list invitations'),
   'invite.end': row('+ + + - - - -', 'take an invitation back'),
   'member.role': row('+ + - - - - -', 'change what a member is'),

@@ -1,8 +1,8 @@
+import { boardAsSeen } from '#server/access/consent.ts';
 import { BoardRequest } from '#server/core/contract/requests.ts';
 import { handle, readJson } from '#server/http/respond.ts';
 import { services } from '#server/http/services.ts';
 import { boardNotFound, refuseUnlessMay, visitorOnBoard } from '#server/http/visitor.ts';
-import { readBoardView } from '#server/store/board-view.ts';
 import { removeBoard, renameBoard } from '#server/store/boards.ts';
 
 type Params = { boardId: string };
@@ -11,7 +11,7 @@ type Params = { boardId: string };
 export const GET = handle<Params>(async (request, { params }) => {
   const { boardId } = await params;
   const { visitor, role } = await visitorOnBoard(request, boardId);
-  const board = await readBoardView(boardId, { id: visitor.personId, name: visitor.name }, role);
+  const board = await boardAsSeen(boardId, visitor, role);
   if (!board) throw boardNotFound();
   return board;
 });

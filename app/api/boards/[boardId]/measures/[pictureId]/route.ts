@@ -1,4 +1,5 @@
 import { handle } from '#server/http/respond.ts';
+import { refuseUnseen } from '#server/http/seen-picture.ts';
 import { services } from '#server/http/services.ts';
 import { visitorOnBoard } from '#server/http/visitor.ts';
 
@@ -10,7 +11,7 @@ type Params = { boardId: string; pictureId: string };
  */
 export const GET = handle<Params>(async (request, { params }) => {
   const { boardId, pictureId } = await params;
-  await visitorOnBoard(request, boardId);
+  await refuseUnseen(boardId, pictureId, await visitorOnBoard(request, boardId));
   const measures = await services().measuresOf(boardId, pictureId);
   if (!('pending' in measures)) return measures;
   return Response.json(measures, { status: 202, headers: { 'cache-control': 'private, no-store' } });

@@ -3,6 +3,7 @@ import { Problem } from '#server/core/problem.ts';
 import { pictureNotFound } from '#server/http/picture-not-found.ts';
 import { refuseNoting, refuseTakingBack } from '#server/http/picture-rules.ts';
 import { handle, readJson } from '#server/http/respond.ts';
+import { refuseUnseen } from '#server/http/seen-picture.ts';
 import { services } from '#server/http/services.ts';
 import { visitorOnBoard } from '#server/http/visitor.ts';
 import { removeUnshared } from '#server/store/blob-sweep.ts';
@@ -13,7 +14,7 @@ type Params = { boardId: string; pictureId: string };
 /** What is known of a picture: a `PictureView`. */
 export const GET = handle<Params>(async (request, { params }) => {
   const { boardId, pictureId } = await params;
-  await visitorOnBoard(request, boardId);
+  await refuseUnseen(boardId, pictureId, await visitorOnBoard(request, boardId));
   const view = await readPictureView(boardId, pictureId);
   if (!view) throw pictureNotFound();
   return view;

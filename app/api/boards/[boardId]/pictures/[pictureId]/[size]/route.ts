@@ -3,6 +3,7 @@ import { PICTURE_SIZES } from '#server/core/contract/picture-choices.ts';
 import { Problem } from '#server/core/problem.ts';
 import { pictureNotFound } from '#server/http/picture-not-found.ts';
 import { handle } from '#server/http/respond.ts';
+import { refuseUnseen } from '#server/http/seen-picture.ts';
 import { visitorOnBoard } from '#server/http/visitor.ts';
 import { openBlob } from '#server/store/blobs.ts';
 import { findRendition } from '#server/store/renditions.ts';
@@ -19,7 +20,7 @@ const SERVED = [...PICTURE_SIZES.map(String), 'lossless-640'];
  */
 export const GET = handle<Params>(async (request, { params }) => {
   const { boardId, pictureId, size } = await params;
-  await visitorOnBoard(request, boardId);
+  await refuseUnseen(boardId, pictureId, await visitorOnBoard(request, boardId));
   if (!SERVED.includes(size)) {
     throw new Problem('bad-request', `There is no size ${size.slice(0, 40)}. Ask for ${SERVED.join(', ')}.`);
   }
