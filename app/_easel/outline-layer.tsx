@@ -38,7 +38,7 @@ interface OutlineLayerProps {
   /** The plane in hand or pointed at in the ladder: drawn whole and stronger. */
   chosenId: string | null;
   /** Whether the chosen plane is drawn where nearer ones cover it, too. */
-  whole: boolean;
+  whole?: boolean;
   /** The plane whose outline is being pulled about; drawn by the hand instead. */
   hiddenId: string | null;
 }
@@ -48,7 +48,7 @@ export const OutlineLayer = memo(function OutlineLayer({
   badges,
   aspect,
   chosenId,
-  whole,
+  whole = true,
   hiddenId,
 }: OutlineLayerProps) {
   const id = useId();
