@@ -234,7 +234,7 @@ test('a picture without planes to find says why, and leaves the hand its own way
   await page.goto(`${server.url}/boards/${board.id}`);
   await page.getByRole('button', { name: 'Find the planes' }).click();
   await expect(
-    page.getByText(/the picture is one even tone, its lightness varies by 0\.0 L\* only\./),
+    page.getByText(/the picture is one even tone, its lightness varies by 0\.0 L\* only;/),
   ).toBeVisible();
   await expect(page.getByText('You can still draw them by hand.')).toBeVisible();
   await page.getByRole('button', { name: 'Add Sky' }).click();

@@ -82,12 +82,29 @@ describe('npm run planes', () => {
   );
 
   it(
+    'takes a greyscale picture with transparency',
+    async () => {
+      const greyscale = join(folder, 'greyscale.png');
+      await sharp(photo).greyscale().ensureAlpha(0.9).toColourspace('b-w').png().toFile(greyscale);
+      expect((await sharp(greyscale).metadata()).channels).toBe(2);
+      const { status, out, err } = await run(greyscale, '--count', '2', '--json');
+      expect(err).toBe('');
+      expect(status).toBe(0);
+      expect(Document.parse(JSON.parse(out)).planes).toHaveLength(2);
+    },
+    PATIENT_MS,
+  );
+
+  it(
     'refuses a wrong use with status 2 and a wrong picture with status 1, in one line',
     async () => {
       const words = join(folder, 'words.jpg');
       await writeFile(words, 'only words');
       expectRefusal(await run(), /^One picture is needed; 0 given\. Usage: npm run -s planes/, 2);
       expectRefusal(await run(photo, '--count', '9'), /from 2 to 7, not '9'\. Usage:/, 2);
+      expectRefusal(await run(photo, '--count', '1'), /from 2 to 7, not '1'\. Usage:/, 2);
+      expectRefusal(await run(photo, '--count', '8'), /from 2 to 7, not '8'\. Usage:/, 2);
+      expectRefusal(await run(photo, '--count', 'abc'), /from 2 to 7, not 'abc'\. Usage:/, 2);
       expectRefusal(await run(photo, '--count', '2.5'), /from 2 to 7, not '2\.5'\. Usage:/, 2);
       expectRefusal(await run(photo, '--cuont', '3'), /--cuont.*Usage:/, 2);
       expectRefusal(await run(join(folder, 'gone.jpg')), /gone\.jpg.*there is no such file/);

@@ -1,11 +1,12 @@
 /**
  * Likely kind and a plain name for each proposed plane.
  *
- * In the flow: tiers -> [describe] -> proposals. Rules of thumb on colour, texture and shape (common practice, no
+ * In the flow: tiers -> [describe] -> proposals. Rules of thumb on colour, texture, lines and shape (common practice, no
  * source): a guess for a person to correct, so nothing is measured by it before somebody accepted it. Pure.
  */
 import type { PlaneKind } from '../../contract/setup.ts';
 import type { Columns } from './columns.ts';
+import { type Lines, linesIn } from './lines.ts';
 import { skiesAmong, type TierLook, tierLook } from './tier-look.ts';
 import type { Tops } from './tiers.ts';
 
@@ -14,7 +15,7 @@ const ORDER_WORDS: readonly (readonly string[])[] = [
   ['near'],
   ['far', 'near'],
   ['far', 'middle', 'near'],
-  ['far', 'second', 'middle', 'near'],
+  ['farthest', 'far', 'middle', 'near'],
   ['farthest', 'far', 'middle', 'near', 'nearest'],
   ['farthest', 'far', 'far middle', 'near middle', 'near', 'nearest'],
   ['farthest', 'far', 'far middle', 'middle', 'near middle', 'near', 'nearest'],
@@ -26,31 +27,41 @@ const SKY_WORDS: readonly (readonly string[])[] = [
   ['upper sky', 'middle sky', 'lower sky'],
 ];
 
-function kindOf(look: TierLook, sky: TierLook | undefined): PlaneKind {
-  if (look.lightness > 78 && Math.hypot(look.a, look.b) < 9) return 'snow';
-  const likeSky = sky ? Math.hypot(look.a - sky.a, look.b - sky.b) < 14 : look.b < -4;
-  const level = look.relief < 0.025 && look.height > 0.45;
-  if (likeSky && level && look.texture < 2.2 && look.b < 8) return 'water';
-  const green = look.a < 2 && look.b > 0;
-  if (look.lightness < 44 && look.texture > 1.2 && (green || look.texture > 2.5)) return 'wood';
-  return 'land';
+interface Look extends TierLook {
+  /** Share of its edges that run upright, and level, 0..1. */
+  readonly upright: number;
+  readonly level: number;
 }
 
-const NOUNS: Record<PlaneKind, string> = {
+function isWater({ height, relief, a, b, texture, level }: Look): boolean {
+  const lies = height > 0.55 && relief < 0.03;
+  return lies && b < 14 && a > -11 && (texture < 2.3 || level > 0.3);
+}
+
+function kindOf(look: Look): PlaneKind {
+  const { lightness, a, b, texture } = look;
+  if (lightness > 78 && Math.hypot(a, b) < 9) return 'snow';
+  if (isWater(look)) return 'water';
+  if (lightness < 37 && a < -3 && b > 4 && texture > 2.5) return 'wood';
+  return look.upright > 0.16 && texture > 2.2 && a > -4 ? 'built' : 'land';
+}
+
+const NOUNS: Record<Exclude<PlaneKind, 'land'>, string> = {
   sky: 'sky',
   wood: 'wood',
   water: 'water',
   snow: 'snow',
   built: 'buildings',
-  land: 'ground',
 };
+/** What needs no word for its place when there is but one of it. */
+const ALONE: readonly PlaneKind[] = ['water', 'built'];
 
-/** A word for the shape of land: a ridge far off, a slope, a meadow close by when it is green or golden. */
-function nounOf(kind: PlaneKind, look: TierLook, place: number): string {
+/** A word for the shape of land: a ridge or a plain far off, a slope, a field close by when it is green or golden. */
+function nounOf(kind: PlaneKind, { relief, b, lightness }: TierLook, place: number): string {
   if (kind !== 'land') return NOUNS[kind];
-  if (place < 0.5) return 'ridge';
-  if (look.relief > 0.05 && place < 1) return 'slope';
-  return look.b > 12 && look.lightness > 40 ? 'meadow' : NOUNS.land;
+  if (place < 0.5) return relief < 0.012 ? 'plain' : 'ridge';
+  if (relief > 0.05) return 'slope';
+  return b > 12 && lightness > 35 ? 'field' : 'ground';
 }
 
 export interface Described {
@@ -58,16 +69,20 @@ export interface Described {
   readonly kind: PlaneKind;
 }
 
-/** Kind and name of each tier, far to near; no two names are alike. */
-export function describePlanes(columns: Columns, tops: Tops): Described[] {
-  const looks = tops.map((_, k) => tierLook(columns, tops, k));
+/** Kind and name of each tier, far to near; no two names are alike. @param lines at the places of `columns`. */
+export function describePlanes(columns: Columns, lines: Lines, tops: Tops): Described[] {
+  const looks = tops.map(
+    (_, k): Look => ({ ...tierLook(columns, tops, k), ...linesIn(lines, tops, k, columns.rows) }),
+  );
   const skies = Math.min(skiesAmong(looks), SKY_WORDS.length - 1);
   const grounds = looks.length - skies;
+  const kinds = looks.map((look, k) => (k < skies ? 'sky' : kindOf(look)));
   return looks.map((look, k): Described => {
-    if (k < skies) return { name: (SKY_WORDS[skies] as readonly string[])[k] as string, kind: 'sky' };
-    const place = grounds > 1 ? (k - skies) / (grounds - 1) : 1;
-    const kind = kindOf(look, looks[skies - 1]);
+    const kind = kinds[k] as PlaneKind;
+    if (k < skies) return { name: (SKY_WORDS[skies] as readonly string[])[k] as string, kind };
+    const noun = nounOf(kind, look, grounds > 1 ? (k - skies) / (grounds - 1) : 1);
+    const alone = ALONE.includes(kind) && kinds.indexOf(kind) === kinds.lastIndexOf(kind);
     const order = (ORDER_WORDS[grounds] as readonly string[])[k - skies] as string;
-    return { name: `${order} ${nounOf(kind, look, place)}`, kind };
+    return { name: alone ? noun : `${order} ${noun}`, kind };
   });
 }

@@ -13,6 +13,10 @@ const MEDIAN_REACH = 2;
 /** How far below a nearer ridge a hidden one is laid, as a share of the picture's height. */
 const HIDDEN_DEPTH = 0.02;
 
+/** Points of a ridge from which it is drawn more coarsely, and by how much at a time. */
+const MOST_POINTS = 118;
+const COARSER = 1.3;
+
 /** Running median of a ridge, reach shortened at both ends. */
 function withoutTeeth(ridge: ArrayLike<number>): number[] {
   return Array.from(ridge, (_, at) => {
@@ -68,7 +72,8 @@ function dipped(ridge: readonly number[], next: ArrayLike<number> | undefined, r
  * The outline of the plane that begins at `ridge`.
  *
  * @param ridge row at each column, whole. @param next the next nearer ridge; left out for the nearest plane.
- * @param tolerancePx how far, in rows, the simplified ridge may leave the ridge.
+ * @param tolerancePx how far, in rows, the simplified ridge may leave the ridge; more where it would have more than
+ *   120 points.
  * @returns null where the plane shows nowhere.
  */
 export function outlineBelow(
@@ -86,6 +91,11 @@ export function outlineBelow(
   const [start, end] = [middle[0] as Point, middle.at(-1) as Point];
   // At the picture's sides the ridge runs on level; where it comes down inside, it does so upright.
   const points = [{ x: first / count, y: start.y }, ...middle, { x: (last + 1) / count, y: end.y }];
-  const line = simplified(points, tolerancePx / rows);
+  let tolerance = tolerancePx / rows;
+  let line = simplified(points, tolerance);
+  while (line.length > MOST_POINTS) {
+    tolerance *= COARSER;
+    line = simplified(points, tolerance);
+  }
   return [...line.map(({ x, y }): FractionPoint => [x, y]), [(last + 1) / count, 1], [first / count, 1]];
 }

@@ -9,10 +9,11 @@ import type { FractionPoint, PlaneKind } from '../../contract/setup.ts';
 import type { EncodedRaster } from '../../image/raster.ts';
 import { type Columns, columnsOf } from './columns.ts';
 import { describePlanes } from './describe.ts';
+import { type Lines, linesOf } from './lines.ts';
 import { outlineBelow } from './outlines.ts';
 import { reasonFor, shortfall, toneDeviation } from './reasons.ts';
 import { refineRidges } from './ridges.ts';
-import { type Tiers, type TierTree, tierTree } from './tier-tree.ts';
+import { type Ridge, type Tiers, type TierTree, tierTree, weakestOf } from './tier-tree.ts';
 import { type WorkingCopy, workingCopy } from './working-copy.ts';
 
 export const FEWEST_PLANES = 2;
@@ -60,7 +61,7 @@ export interface PlaneProposals {
 function tiersUpTo({ tiers }: TierTree, asked: number, leastFor: (planes: number) => number): Tiers {
   const enough = tiers
     .slice(0, asked)
-    .filter(({ tops, weights }) => Math.min(...weights) >= leastFor(tops.length));
+    .filter(({ tops, ridges }) => ridges.length === 0 || weakestOf(ridges).weight >= leastFor(tops.length));
   return enough.at(-1) as Tiers; // one tier has no ridge, so it is always there
 }
 
@@ -69,21 +70,27 @@ function weakestChosen(planes: number): number {
   return planes === 6 ? WEAKEST_CHOSEN.six : WEAKEST_CHOSEN.seven;
 }
 
+/** What is seen in every column, for the last search, and lines for the kinds. */
+interface Everywhere {
+  readonly all: Columns;
+  readonly lines: Lines;
+}
+
 /** The planes of some tiers, their ridges searched once more in every column. */
 function planesOf(
   copy: WorkingCopy,
-  all: Columns,
+  { all, lines }: Everywhere,
   tree: TierTree,
-  { tops, weights }: Tiers,
+  { tops, ridges }: Tiers,
 ): ProposedPlane[] {
   const { columns, rows } = copy;
   const wide = tops.map((top) =>
     Int16Array.from({ length: columns }, (_, x) => top[Math.floor(x / tree.columns.every)] as number),
   );
   const fine = refineRidges(all, wide, LAST_REACH_PX);
-  const described = describePlanes(tree.columns, tops);
+  const described = describePlanes(tree.columns, lines, tops);
   return described.flatMap((plane, k) => {
-    const clear = k === 0 || (weights[k - 1] as number) >= CLEAR;
+    const clear = k === 0 || (ridges[k - 1] as Ridge).weight >= CLEAR;
     const outline = outlineBelow(
       fine[k] as Int16Array,
       k === 0 ? undefined : fine[k + 1], // the farthest lies behind everything
@@ -98,10 +105,13 @@ function planesOf(
 export function proposePlanes(raster: EncodedRaster): PlaneProposals {
   const copy = workingCopy(raster);
   const tree = tierTree(copy);
-  const all = columnsOf(tree.cues, copy.dark, copy.edge, copy.columns, copy.rows, 1);
+  const everywhere: Everywhere = {
+    all: columnsOf(tree.cues, copy.dark, copy.edge, copy.columns, copy.rows, 1),
+    lines: linesOf(copy, tree.columns.every),
+  };
   const planesByTiers = new Map<Tiers, ProposedPlane[]>();
   const planesFor = (tiers: Tiers): ProposedPlane[] => {
-    const known = planesByTiers.get(tiers) ?? planesOf(copy, all, tree, tiers);
+    const known = planesByTiers.get(tiers) ?? planesOf(copy, everywhere, tree, tiers);
     planesByTiers.set(tiers, known);
     return known;
   };
@@ -109,9 +119,10 @@ export function proposePlanes(raster: EncodedRaster): PlaneProposals {
   const proposalOf = (asked: number, tiers: Tiers): Proposal => {
     const planes = planesFor(tiers);
     const onlySky = planes.every(({ kind }) => kind === 'sky');
-    const note =
-      planes.length < asked ? shortfall(asked, planes.length, { toneDeviation: deviation, onlySky }) : null;
-    return { asked, planes, note };
+    const finer = tree.tiers[planes.length]?.ridges ?? [];
+    const next = finer.length > 0 ? weakestOf(finer) : null;
+    const grounds = { toneDeviation: deviation, onlySky, next };
+    return { asked, planes, note: planes.length < asked ? shortfall(asked, planes.length, grounds) : null };
   };
   const alternatives = Array.from({ length: MOST_PLANES - FEWEST_PLANES + 1 }, (_, at) =>
     proposalOf(

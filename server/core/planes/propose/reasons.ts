@@ -3,15 +3,25 @@
  *
  * In the flow: tier tree -> [reasons] -> proposals. Pure.
  */
+import { type Ridge, SMALLEST_SHARE } from './tier-tree.ts';
 import type { WorkingCopy } from './working-copy.ts';
 
 /** Deviation of L* under which a picture is one even tone. */
 const EVEN_TONE = 1.5;
+/** Change across a contour, dE, and share of the width along it, that a sentence calls little. */
+const FAINT_STEP = 2;
+const NARROW = 0.3;
+const NO_CONTOUR_LEFT =
+  'no further contour runs through the picture (0 left); split a plane by hand where you see one.';
 
 const NUMBER_WORDS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven'] as const;
 
 function planesInWords(count: number): string {
   return `${NUMBER_WORDS[count] ?? count} ${count === 1 ? 'plane' : 'planes'}`;
+}
+
+function percent(share: number): string {
+  return `${(100 * share).toFixed(1)} %`;
 }
 
 function capitalised(text: string): string {
@@ -34,17 +44,37 @@ export interface Grounds {
   readonly toneDeviation: number;
   /** Whether all that was found is sky. */
   readonly onlySky: boolean;
+  /** The weakest ridge of one plane more; null where there is none at all. */
+  readonly next: Ridge | null;
+}
+
+/** What is wrong with the next contour, and what to do. */
+function faultOf({ weight, step, width, share }: Ridge): string {
+  if (share < SMALLEST_SHARE) {
+    return `a further plane would cover ${percent(share)} of the picture, too little to measure; draw it by hand if it matters.`;
+  }
+  if (step < FAINT_STEP) {
+    return `a further contour would part colours only ${step.toFixed(1)} dE apart; split a plane by hand where you see more.`;
+  }
+  if (width < NARROW) {
+    return `a further contour would run along only ${percent(width)} of the picture's width; split a plane by hand where you see it.`;
+  }
+  return `what lies on both sides of a further contour looks much the same (its strength is ${weight.toFixed(2)}); split a plane by hand where you see one.`;
 }
 
 /** Why fewer planes than asked were found. @param found at least 1, less than `asked`. */
-export function shortfall(asked: number, found: number, { toneDeviation, onlySky }: Grounds): string {
+export function shortfall(asked: number, found: number, { toneDeviation, onlySky, next }: Grounds): string {
   const start = `${capitalised(planesInWords(asked))} were asked for and ${NUMBER_WORDS[found]} found: `;
   if (toneDeviation < EVEN_TONE) {
-    return `${start}the picture is one even tone, its lightness varies by ${toneDeviation.toFixed(1)} L* only.`;
+    return `${start}the picture is one even tone, its lightness varies by ${toneDeviation.toFixed(1)} L* only; choose one with more light and dark, or draw the planes by hand.`;
   }
-  if (onlySky) return `${start}the picture seems to show nothing but sky.`;
-  if (found === 1) return `${start}no contour runs through the picture that parts one tone from another.`;
-  return `${start}a further contour would part what looks the same on both sides.`;
+  if (onlySky) {
+    return `${start}the picture seems to show nothing but sky (100 % of it); draw a plane by hand if there is land in it.`;
+  }
+  if (found === 1) {
+    return `${start}no contour runs through the picture with one tone above it and another below, though its lightness varies by ${toneDeviation.toFixed(1)} L*; draw the planes by hand.`;
+  }
+  return start + (next === null ? NO_CONTOUR_LEFT : faultOf(next));
 }
 
 /** Why the program chose this number. @param more how many the next finer grouping would have, or null. */

@@ -35,7 +35,7 @@ const UNLIKE_WEIGHT = 6;
 /** What counts of a ridge between two tiers of sky: a cloud, not a plane. */
 const SKY_FROM_SKY = 0.1;
 /** Share of the picture below which a plane is none: it could not be measured. */
-const SMALLEST_SHARE = 0.01;
+export const SMALLEST_SHARE = 0.01;
 /** Squared step, dE², from which more hardly counts. */
 const FULL_STEP = 100;
 /** Unlikeness under which a change at the ridge counts less: noise changes somewhere, yet looks the same all over. */
@@ -49,10 +49,26 @@ const ODDS_LIMIT = 6;
 /** Weight, before the odds, below which they raise it no more. */
 const FAINT = 0.25;
 
-/** Tiers of one number, far to near, and how much speaks for each ridge (index 0: that of tier 1). */
+/** How much speaks for a ridge. */
+export interface Ridge {
+  /** One figure for all of it. */
+  readonly weight: number;
+  /** What changes across it, dE. */
+  readonly step: number;
+  /** Shares, 0..1: of the picture's width where its two planes meet, and of the picture that the smaller one fills. */
+  readonly width: number;
+  readonly share: number;
+}
+
+/** Tiers of one number, far to near, and the ridge on top of each but the first (index 0: that of tier 1). */
 export interface Tiers {
   readonly tops: Tops;
-  readonly weights: readonly number[];
+  readonly ridges: readonly Ridge[];
+}
+
+/** The ridge that least speaks for. @param ridges at least one. */
+export function weakestOf(ridges: readonly Ridge[]): Ridge {
+  return ridges.reduce((weakest, ridge) => (ridge.weight < weakest.weight ? ridge : weakest));
 }
 
 export interface TierTree {
@@ -89,14 +105,16 @@ function oddsOf(columns: Columns, tops: Tops): number[] {
 }
 
 /** What speaks for each ridge; little for one that only parts sky from sky. */
-function weightsOf(columns: Columns, tops: Tops): number[] {
+function ridgesOf(columns: Columns, tops: Tops): Ridge[] {
   const skies = skiesAmong(tops.map((_, k) => tierLook(columns, tops, k)));
-  const odds = oddsOf(columns, tops);
-  return odds.map((factor, at) => {
-    const own = weightOf(evidenceFor(columns, tops, at + 1));
+  return oddsOf(columns, tops).map((factor, at): Ridge => {
+    const evidence = evidenceFor(columns, tops, at + 1);
+    const own = weightOf(evidence);
     // The odds were learned on landscapes: in noise they find planes where nothing changes at the ridge.
     const weight = own * (own < FAINT ? Math.min(1, factor) : factor);
-    return at + 1 < skies ? weight * SKY_FROM_SKY : weight;
+    const { width, share } = evidence;
+    const step = Math.sqrt(evidence.step);
+    return { weight: at + 1 < skies ? weight * SKY_FROM_SKY : weight, step, width, share };
   });
 }
 
@@ -160,12 +178,12 @@ export function tierTree(copy: WorkingCopy): TierTree {
   const columns = columnsOf(cues, dark, copy.edge, copy.columns, copy.rows, EVERY);
   const tiers: Tiers[] = [];
   let tops: Tops = firstTiers(copy, columns, ranks, found.labels, count);
-  while (tops.length > 0) {
-    const weights = weightsOf(columns, tops);
-    tiers.unshift({ tops, weights });
-    const weakest = weights.indexOf(Math.min(...weights)) + 1;
-    tops = tops.filter((_, k) => k !== weakest || weights.length === 0);
-    if (weights.length === 0) break;
+  for (;;) {
+    const ridges = ridgesOf(columns, tops);
+    tiers.unshift({ tops, ridges });
+    if (ridges.length === 0) break;
+    const weakest = ridges.indexOf(weakestOf(ridges)) + 1;
+    tops = tops.filter((_, k) => k !== weakest);
     if (tops.length < REFINED_FROM + 1) tops = refineRidges(columns, tops);
   }
   return { columns, cues, tiers };

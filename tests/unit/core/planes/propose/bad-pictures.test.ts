@@ -47,6 +47,8 @@ const small: Paint = (x, y, next) => {
 
 const PICTURES: [string, EncodedRaster, number][] = [
   ['a flat grey', picture(600, 400, () => [128, 128, 128]), 1],
+  ['black', picture(600, 400, () => [0, 0, 0]), 1],
+  ['white', picture(600, 400, () => [255, 255, 255]), 1],
   ['noise', picture(600, 400, noise), 1],
   [
     'grey noise',
@@ -85,7 +87,8 @@ describe.each(PICTURES)('planes proposed for %s', (_, raster, most) => {
     for (const proposal of [...alternatives, chosen]) expectSound(raster, proposal);
     const seven = alternatives.at(-1);
     expect(seven?.planes.length).toBeLessThanOrEqual(most);
-    expect(seven?.note).toMatch(/^Seven planes were asked for and \w+ found: .+\.$/);
+    // Why, with the number behind it, and what to do, in one sentence.
+    expect(seven?.note).toMatch(/^Seven planes were asked for and \w+ found: .*\d.*; .*by hand.*\.$/);
     expect(reason).toMatch(/\.$/);
   });
 });
