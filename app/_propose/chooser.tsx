@@ -36,7 +36,9 @@ export function Chooser({ targets, first, onTaken }: ChooserProps) {
   useEffect(() => setSide(side), [setSide, side]);
   const place = useRef<HTMLElement>(null);
   // Asked for from the foot of a long list, it would open out of sight.
-  useEffect(() => place.current?.scrollIntoView({ block: 'nearest' }), []);
+  useEffect(() => {
+    place.current?.scrollIntoView({ block: 'nearest' });
+  }, []);
   return (
     <section ref={place} className={styles.chooser} aria-label={words.title[side]}>
       {planes.length > 0 ? (
