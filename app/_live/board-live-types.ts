@@ -133,8 +133,6 @@ export interface PlaneWriters {
    * by `deletePlane`. @throws Problem `outline-invalid`.
    */
   mergePlanes(keptId: string, goneId: string, outlines: ReadonlyMap<string, Outline>): void;
-  /** Copies outlines of a reference to a painting: those of `planeIds`, or all. */
-  carryOutlines(referenceId: string, paintingId: string, planeIds?: readonly string[]): void;
 }
 
 export interface PaintingWriters {

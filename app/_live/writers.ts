@@ -108,17 +108,6 @@ function planeWriters({
     },
     setOutline: putOutline,
     deleteOutline: (pictureId, planeId) => putOutline(pictureId, planeId, null),
-    carryOutlines(referenceId, paintingId, planeIds) {
-      const [from, to] = [setup(), painting(paintingId)];
-      if (!from || !to) return;
-      const outlines = readOutlinesOf(from, referenceId);
-      edit(to, () => {
-        for (const { id } of readPlanes(from)) {
-          const outline = outlines.get(id);
-          if (outline && (!planeIds || planeIds.includes(id))) putPaintingOutline(to, id, outline);
-        }
-      });
-    },
   };
 }
 

@@ -5,6 +5,7 @@
  */
 import { setTimeout } from 'node:timers/promises';
 import { calibrationRows } from './calibration.ts';
+import { carryingRows } from './carrying.ts';
 import { liveRows } from './live.ts';
 import { measureRows } from './measure.ts';
 import { pageRows } from './page.ts';
@@ -25,6 +26,8 @@ interface Part {
 const PARTS: readonly Part[] = [
   { name: 'measuring', rows: () => measureRows() },
   { name: 'planes', rows: () => planeRows() },
+  // A hundred paintings, each painted first.
+  { name: 'carrying', rows: () => carryingRows(), limitMs: 20 * 60_000 },
   // Some 900 pairs, each painted, photographed and measured.
   { name: 'readings', rows: () => calibrationRows(), limitMs: 60 * 60_000 },
   { name: 'live', rows: () => liveRows({ full }) },

@@ -129,7 +129,7 @@ describe('writing', () => {
   });
   const readers = new BoardReaders();
 
-  test('carrying copies the outlines that are asked for, and the copy is its own', () => {
+  test('outlines laid on a painting are its own', () => {
     const a = write.addPlane({ name: 'Sky', kind: 'sky' });
     const b = write.addPlane({ name: 'Hill', kind: 'land' });
     const outline: [number, number][] = [
@@ -139,7 +139,7 @@ describe('writing', () => {
     ];
     write.setOutline('r', a, outline);
     write.setOutline('r', b, outline);
-    write.carryOutlines('r', 'p', [b]);
+    write.layOutlines('p', new Map([[b, outline]]));
     expect([...readers.outlines('painting', rooms.painting, 'p').keys()]).toEqual([b]);
     write.setOutline('p', b, [
       [0, 0],
