@@ -44,7 +44,7 @@ export function AheadLayer() {
           </>
         ) : null}
       </svg>
-      {finger ? <Loupe point={finger} /> : null}
+      {finger ? <Loupe point={finger} {...(line ? { lines: [line] } : {})} /> : null}
     </>
   );
 }
