@@ -15,7 +15,18 @@ import type { PictureView } from '#server/core/contract/responses.ts';
  * patch = take patches of colour; guess = guess the value of a spot; air, focus = point at the air colour, at the
  * focus; carry = place planes that are carried over (these three are taken in hand by buttons elsewhere).
  */
-export const TOOLS = ['look', 'outline', 'mark', 'draw', 'photo', 'patch', 'guess', 'air', 'focus', 'carry'] as const;
+export const TOOLS = [
+  'look',
+  'outline',
+  'mark',
+  'draw',
+  'photo',
+  'patch',
+  'guess',
+  'air',
+  'focus',
+  'carry',
+] as const;
 export type Tool = (typeof TOOLS)[number];
 
 /** Grey round the pictures: mid is L* 55, dark L* 25, light L* 85. */
