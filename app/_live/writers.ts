@@ -11,7 +11,7 @@ import { changeCard, clearCard, orderCards, setAnswer } from '#server/core/live/
 import { edit } from '#server/core/live/document.ts';
 import { outlineKey } from '#server/core/live/layout.ts';
 import { editMarkText, type Mark, putMark, removeMark } from '#server/core/live/marks.ts';
-import { putPaintingOutline, putReferenceOutline, readOutlinesOf } from '#server/core/live/outlines.ts';
+import { putPaintingOutline, putReferenceOutline } from '#server/core/live/outlines.ts';
 import {
   setCards,
   setCorners,
@@ -24,7 +24,6 @@ import type { Writer } from '#server/core/live/permission.ts';
 import {
   addPlane,
   movePlane,
-  readPlanes,
   removePlane,
   renamePlane,
   setPlaneKind,
