@@ -130,7 +130,7 @@ test('all planes and single ones are dragged, and what is dragged stays where th
     await page.mouse.up();
   };
   await drag(0.1);
-  await page.getByRole('button', { name: '4, Foreground' }).click();
+  await page.getByRole('button', { name: '4, Foreground', exact: true }).click();
   await expect(page.getByText(/Drag ‘Foreground’/)).toBeVisible();
   await drag(-0.05);
   await expect(takeButton(page)).toBeEnabled();
