@@ -37,9 +37,12 @@ export class CountedHands {
     return new CountedHands(page);
   }
 
-  /** Starts the clock. */
+  /** Starts the clock, on a page that was just opened: what was counted before is forgotten. */
   begin(): void {
     this.#began = performance.now();
+    this.#pointers = 0;
+    this.#keys = 0;
+    this.#sheets = 0;
   }
 
   async click(target: Locator): Promise<void> {
