@@ -39,7 +39,8 @@ export function CarryControls() {
           <Button
             weight="main"
             data-take=""
-            disabled={desk.doing !== null || carried.planes.length === 0}
+            // Not truly disabled: it would lose the keys while ridges are fitted.
+            aria-disabled={desk.doing !== null || carried.planes.length === 0}
             onClick={desk.accept}
           >
             {words.take}
