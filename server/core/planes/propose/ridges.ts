@@ -45,7 +45,7 @@ function countSteps({ steps, count, rows }: Columns, tops: Tops, k: number): Flo
 }
 
 /** How a tier looks. */
-export function lookOf(columns: Columns, tops: Tops, k: number): Look {
+function lookOf(columns: Columns, tops: Tops, k: number): Look {
   const counts = countSteps(columns, tops, k);
   const look = new Float32Array(counts.length);
   for (let cue = 0; cue < columns.steps.length; cue++) {
