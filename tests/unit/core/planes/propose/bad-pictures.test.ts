@@ -80,8 +80,11 @@ function expectSound({ widthPx, heightPx }: EncodedRaster, { asked, planes, note
   expect(Math.min(...countLabels(labels, planes.length))).toBeGreaterThan(0);
 }
 
+/** Nothing here is about speed; the machine may have other work. */
+const PATIENCE = { timeout: 120_000 };
+
 describe.each(PICTURES)('planes proposed for %s', (_, raster, most) => {
-  it('are sound, and fewer than seven, with a sentence', () => {
+  it('are sound, and fewer than seven, with a sentence', PATIENCE, () => {
     const { alternatives, chosen, reason } = proposePlanes(raster);
     expect(alternatives.map(({ asked }) => asked)).toEqual([2, 3, 4, 5, 6, 7]);
     for (const proposal of [...alternatives, chosen]) expectSound(raster, proposal);
@@ -94,7 +97,7 @@ describe.each(PICTURES)('planes proposed for %s', (_, raster, most) => {
 });
 
 describe('the sentence', () => {
-  it('names an even tone, a sky, and a picture without contours', () => {
+  it('names an even tone, a sky, and a picture without contours', PATIENCE, () => {
     const noteOf = (name: string): string => {
       const raster = PICTURES.find(([title]) => title === name)?.[1];
       return (raster && proposePlanes(raster).alternatives.at(0)?.note) || '';
