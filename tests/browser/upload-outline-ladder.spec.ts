@@ -56,7 +56,7 @@ test('a newcomer gets from the link to the ladder of their own two pictures', as
     ]);
     await page.getByRole('button', { name: 'Finish' }).click();
   }
-  await page.getByRole('button', { name: 'Carry the planes over' }).click();
+  await page.getByRole('button', { name: 'Carry the planes over' }).first().click();
   await page.getByRole('button', { name: 'Take them' }).click({ timeout: 60_000 });
 
   const ladder = page.getByRole('region', { name: 'Ladder' });
