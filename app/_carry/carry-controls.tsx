@@ -49,10 +49,13 @@ export function CarryControls() {
         <Button weight="word" onClick={desk.leave}>
           {words.leave}
         </Button>
-        {ready && desk.moved ? (
-          <Button weight="word" onClick={desk.findAgain}>
-            {words.again}
-          </Button>
+        {ready ? (
+          // Its room is kept from the start: nothing may grow under a hand that has just begun to drag.
+          <span className={desk.moved ? undefined : styles.later}>
+            <Button weight="word" onClick={desk.findAgain}>
+              {words.again}
+            </Button>
+          </span>
         ) : null}
       </div>
       {ready || trouble ? <Sources /> : null}
@@ -119,9 +122,13 @@ function Said() {
   const desk = useCarryDesk();
   const { planes } = useBoardLive();
   const troubled = desk.trouble !== null || desk.away;
+  const now = saidOf(desk, planes).filter(Boolean).join(' ');
+  // While a hand moves the planes the sentence stays: a line more or less would move the picture under it.
+  const said = useRef(now);
+  if (!desk.moving) said.current = now;
   return (
     <p role="status" className={troubled ? styles.trouble : undefined}>
-      {saidOf(desk, planes).filter(Boolean).join(' ')}
+      {said.current}
     </p>
   );
 }

@@ -69,6 +69,8 @@ export interface CarryDesk {
   lay(laid: Laid, moving: boolean): void;
   /** Whether a hand has changed what was found. */
   moved: boolean;
+  /** A hand is moving it just now. */
+  moving: boolean;
   /** Looks for the place anew. */
   findAgain(): void;
   /** Stores what is shown, as one step. */
@@ -97,11 +99,12 @@ interface Work {
   trouble: string | null;
   away: boolean;
   moved: boolean;
+  moving: boolean;
 }
 
 const NOTHING: Work = {
   ...{ doing: null, laid: null, carried: null, trouble: null },
-  ...{ away: false, moved: false },
+  ...{ away: false, moved: false, moving: false },
 };
 
 /** Asks the worker, and keeps its last answer. */
@@ -126,7 +129,7 @@ function useWork(wish: CarryWish | null, active: boolean, fit: boolean) {
         setWork((before) => ({
           ...{ doing: null, away: false, laid: { placement, moves }, carried: { planes, notes } },
           trouble,
-          moved: laid !== null && before.moved,
+          ...{ moved: laid !== null && before.moved, moving: false },
         }));
       };
       line.current.ask(
@@ -228,14 +231,8 @@ export function CarryDeskProvider({ children }: { children: ReactNode }) {
       if (!wish) return;
       try {
         const now = layPlanes(wish.squared, next.placement, next.moves);
-        change((before) => ({
-          ...before,
-          doing: null,
-          laid: next,
-          carried: now,
-          trouble: null,
-          moved: true,
-        }));
+        const placed = { doing: null, laid: next, carried: now, trouble: null, moved: true, moving };
+        change((before) => ({ ...before, ...placed }));
       } catch (thrown) {
         if (!isProblem(thrown)) throw thrown;
         change((before) => ({ ...before, doing: null, trouble: thrown.message }));
@@ -269,7 +266,7 @@ export function CarryDeskProvider({ children }: { children: ReactNode }) {
     ...{ placing, heldBy: mine ? other : null, sources, sourceId, chooseSource, missing },
     ...{ all: whole, setAll, fit, setFit, doubts, inHand, take, lay, accept, outlines, taken, wish },
     ...{ doing: work.doing, laid, carried, trouble: work.trouble, away: work.away },
-    moved: work.moved,
+    ...{ moved: work.moved, moving: work.moving },
     begin() {
       chooseSource(null);
       setAll(missing.length === 0);
