@@ -18,9 +18,10 @@ import type { BoardView } from '#server/core/contract/responses.ts';
 import { mayWriteRoom } from '#server/core/live/permission.ts';
 import type { BoardLive, Permissions, PointerHere, Preview } from './board-live-types.ts';
 import { BoardStore } from './board-store.ts';
+import type { Documents } from './documents.ts';
 import { heldByOther, peopleHere, pointersHere, whenFree } from './presence.ts';
 import { BoardReaders, writerOf } from './read-board.ts';
-import { type Documents, writersFor } from './writers.ts';
+import { writersFor } from './writers.ts';
 
 interface Inside {
   live: BoardLive;

@@ -11,7 +11,7 @@ import { putPaintingOutline, putReferenceOutline } from '#server/core/live/outli
 import { addPlane, readPlanes, removePlane } from '#server/core/live/planes.ts';
 import { checkOutline } from '#server/core/planes/check-outline.ts';
 import type { PlaneWriters } from './board-live-types.ts';
-import type { Documents } from './writers.ts';
+import type { Documents } from './documents.ts';
 
 export function partWriters(documents: Documents): Pick<PlaneWriters, 'splitPlane' | 'mergePlanes'> {
   const { setup, painting, isReference, together } = documents;

@@ -14,7 +14,7 @@ import { readPlanes, replacePlanes } from '#server/core/live/planes.ts';
 import { checkOutline } from '#server/core/planes/check-outline.ts';
 import type { PlaneWriters } from './board-live-types.ts';
 import { forgetMove } from './crossed-moves.ts';
-import type { Documents } from './writers.ts';
+import type { Documents } from './documents.ts';
 
 export function setWriters(documents: Documents): Pick<PlaneWriters, 'takePlanes' | 'layOutlines'> {
   const { setup, together } = documents;

@@ -20,7 +20,6 @@ import {
   setSize,
   writeIntention,
 } from '#server/core/live/painting.ts';
-import type { Writer } from '#server/core/live/permission.ts';
 import {
   addPlane,
   movePlane,
@@ -39,19 +38,9 @@ import type {
   SceneWriters,
 } from './board-live-types.ts';
 import { mendWhenCrossed } from './crossed-moves.ts';
+import type { Documents } from './documents.ts';
 import { partWriters } from './part-writers.ts';
 import { setWriters } from './set-writers.ts';
-
-/** Where the documents are. */
-export interface Documents {
-  setup(): Y.Doc | null;
-  marks(): Y.Doc | null;
-  painting(pictureId: string): Y.Doc | null;
-  isReference(pictureId: string): boolean;
-  writer: Writer;
-  /** Makes one step of whatever is written meanwhile. */
-  together<T>(act: () => T): T;
-}
 
 export function writersFor(documents: Documents): BoardWriters {
   return {
