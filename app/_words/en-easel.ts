@@ -115,8 +115,6 @@ export const words = {
   },
   planes: {
     title: 'Planes, far to near',
-    empty: 'No planes yet. Begin with what lies farthest, usually the sky, and go on to what is nearest.',
-    emptyLook: 'No planes yet. The painter or the teacher adds them.',
     add: 'Add a plane',
     addNamed: (name: string) => `Add ${name}`,
     name: 'Name of the plane',

@@ -115,7 +115,6 @@ export const words = {
     beside: 'Side by side',
     over: 'One over the other',
     surround: { mid: 'Middle grey', dark: 'Dark grey', light: 'Light grey' },
-    surroundLabel: 'Grey round the pictures',
     reference: 'Reference',
     painting: 'Painting',
     shown: 'Which picture is shown',
