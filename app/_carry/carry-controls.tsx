@@ -49,14 +49,6 @@ export function CarryControls() {
         <Button weight="word" onClick={desk.leave}>
           {words.leave}
         </Button>
-        {ready ? (
-          // Its room is kept from the start: nothing may grow under a hand that has just begun to drag.
-          <span className={desk.moved ? undefined : styles.later}>
-            <Button weight="word" onClick={desk.findAgain}>
-              {words.again}
-            </Button>
-          </span>
-        ) : null}
       </div>
       {ready || trouble ? <Sources /> : null}
       {laid ? (
@@ -71,6 +63,14 @@ export function CarryControls() {
         />
       ) : null}
       {laid ? <InHand /> : null}
+      {ready ? (
+        // Its room is kept from the start: nothing may grow under a hand that has just begun to drag.
+        <span className={desk.moved ? undefined : styles.later}>
+          <Button weight="word" onClick={desk.findAgain}>
+            {words.again}
+          </Button>
+        </span>
+      ) : null}
     </section>
   );
 }
