@@ -1,8 +1,8 @@
 'use client';
 /** Comes back by a link, with a new password if one likes. IO: HTTP. */
-import { type FormEvent, useState } from 'react';
-import { sentenceOf } from '#app/_api/client.ts';
+import { useState } from 'react';
 import { comeBack } from '#app/_api/people.ts';
+import { useGoing } from '#app/_api/use-going.ts';
 import plain from '#app/_enter/plain.module.css';
 import { Button } from '#app/_ui/button.tsx';
 import { TextField } from '#app/_ui/field.tsx';
@@ -20,23 +20,13 @@ interface ReturnFormProps {
 
 export function ReturnForm({ linkKey, name, email, knownAs }: ReturnFormProps) {
   const [password, setPassword] = useState('');
-  const [busy, setBusy] = useState(false);
-  const [trouble, setTrouble] = useState<string | null>(null);
-  const go = async (event: FormEvent) => {
-    event.preventDefault();
-    setBusy(true);
-    setTrouble(null);
-    try {
-      await comeBack(linkKey, password === '' ? null : password);
-      location.replace('/');
-    } catch (thrown) {
-      setBusy(false);
-      setTrouble(sentenceOf(thrown));
-    }
-  };
+  const { busy, trouble, onSubmit } = useGoing(async () => {
+    await comeBack(linkKey, password === '' ? null : password);
+    location.replace('/');
+  });
   const said = words.account.back;
   return (
-    <form className={`${plain.sheet} ${plain.form}`} onSubmit={go}>
+    <form className={`${plain.sheet} ${plain.form}`} onSubmit={onSubmit}>
       {knownAs === null ? null : <p className={plain.quiet}>{said.switch(knownAs)}</p>}
       {email === null ? null : (
         <>

@@ -1,8 +1,8 @@
 'use client';
 /** E-mail address and password, and in. IO: HTTP. */
-import { type FormEvent, useState } from 'react';
-import { sentenceOf } from '#app/_api/client.ts';
+import { useState } from 'react';
 import { signIn } from '#app/_api/people.ts';
+import { useGoing } from '#app/_api/use-going.ts';
 import plain from '#app/_enter/plain.module.css';
 import { Button } from '#app/_ui/button.tsx';
 import { TextField } from '#app/_ui/field.tsx';
@@ -13,23 +13,13 @@ import { words } from '#app/_words/en.ts';
 export function SignInForm({ knownAs }: { knownAs: string | null }) {
   const [email, setEmail] = useState('');
   const [password, setPassword] = useState('');
-  const [busy, setBusy] = useState(false);
-  const [trouble, setTrouble] = useState<string | null>(null);
-  const go = async (event: FormEvent) => {
-    event.preventDefault();
-    setBusy(true);
-    setTrouble(null);
-    try {
-      await signIn(email, password);
-      location.replace('/');
-    } catch (thrown) {
-      setBusy(false);
-      setTrouble(sentenceOf(thrown));
-    }
-  };
+  const { busy, trouble, onSubmit } = useGoing(async () => {
+    await signIn(email, password);
+    location.replace('/');
+  });
   const said = words.account.signIn;
   return (
-    <form className={`${plain.sheet} ${plain.form}`} onSubmit={go}>
+    <form className={`${plain.sheet} ${plain.form}`} onSubmit={onSubmit}>
       {knownAs === null ? null : <p className={plain.quiet}>{said.switch(knownAs)}</p>}
       <TextField
         label={said.email}

@@ -1,7 +1,8 @@
 'use client';
 /** Makes a board from a title, then opens it. IO: HTTP. */
-import { type FormEvent, useState } from 'react';
-import { createBoard, sentenceOf } from '#app/_api/client.ts';
+import { useState } from 'react';
+import { createBoard } from '#app/_api/client.ts';
+import { useGoing } from '#app/_api/use-going.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { Dialog } from '#app/_ui/dialog.tsx';
 import { TextField } from '#app/_ui/field.tsx';
@@ -25,22 +26,12 @@ export function NewBoard({ group }: { group?: string }) {
 
 function TitleForm({ group }: { group?: string }) {
   const [title, setTitle] = useState('');
-  const [busy, setBusy] = useState(false);
-  const [trouble, setTrouble] = useState<string | null>(null);
-  const make = async (event: FormEvent) => {
-    event.preventDefault();
-    setBusy(true);
-    setTrouble(null);
-    try {
-      const { id } = await createBoard(title, group);
-      location.assign(`/boards/${encodeURIComponent(id)}`);
-    } catch (thrown) {
-      setTrouble(sentenceOf(thrown));
-      setBusy(false);
-    }
-  };
+  const { busy, trouble, onSubmit } = useGoing(async () => {
+    const { id } = await createBoard(title, group);
+    location.assign(`/boards/${encodeURIComponent(id)}`);
+  });
   return (
-    <form className={styles.form} onSubmit={make}>
+    <form className={styles.form} onSubmit={onSubmit}>
       <TextField
         label={words.boards.newTitle}
         hint={words.boards.newHint}

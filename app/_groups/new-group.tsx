@@ -1,8 +1,8 @@
 'use client';
 /** Makes a group from a name, then opens it. IO: HTTP. */
-import { type FormEvent, useState } from 'react';
-import { sentenceOf } from '#app/_api/client.ts';
+import { useState } from 'react';
 import { createGroup } from '#app/_api/people.ts';
+import { useGoing } from '#app/_api/use-going.ts';
 import styles from '#app/_boards/boards.module.css';
 import { Button } from '#app/_ui/button.tsx';
 import { Dialog } from '#app/_ui/dialog.tsx';
@@ -23,22 +23,12 @@ export function NewGroup() {
 
 function NameForm() {
   const [name, setName] = useState('');
-  const [busy, setBusy] = useState(false);
-  const [trouble, setTrouble] = useState<string | null>(null);
-  const make = async (event: FormEvent) => {
-    event.preventDefault();
-    setBusy(true);
-    setTrouble(null);
-    try {
-      const { id } = await createGroup(name);
-      location.assign(`/groups/${encodeURIComponent(id)}`);
-    } catch (thrown) {
-      setTrouble(sentenceOf(thrown));
-      setBusy(false);
-    }
-  };
+  const { busy, trouble, onSubmit } = useGoing(async () => {
+    const { id } = await createGroup(name);
+    location.assign(`/groups/${encodeURIComponent(id)}`);
+  });
   return (
-    <form className={styles.form} onSubmit={make}>
+    <form className={styles.form} onSubmit={onSubmit}>
       <TextField
         label={words.people.groups.name}
         hint={words.people.groups.nameHint}
