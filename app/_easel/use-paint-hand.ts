@@ -29,6 +29,23 @@ interface Stroke {
   trail: FractionPoint[];
   wanted: number;
   planeId: string;
+  asked: Asked | null;
+}
+
+/** What was asked of a stroke last, and the answer, which may be on its way. */
+interface Asked {
+  length: number;
+  way: 'add' | 'away';
+  plane: number;
+  rings: readonly (Outline | null)[];
+  answer: Promise<Painted>;
+}
+
+/** Whether an answer holds for the stroke and the outlines as they are now. */
+function stillHolds(asked: Asked | null, now: Omit<Asked, 'answer'>): asked is Asked {
+  if (!asked || asked.length !== now.length || asked.way !== now.way || asked.plane !== now.plane)
+    return false;
+  return asked.rings.length === now.rings.length && now.rings.every((ring, at) => ring === asked.rings[at]);
 }
 
 /** What a stroke comes to, as the outlines stand now. */
@@ -52,11 +69,21 @@ function useStrokes(picture: PictureView) {
   return {
     byPlane,
     way,
-    ask({ trail, planeId, wanted }: Stroke): Promise<Painted> {
+    /** The answer of the last look is the answer to the end of the stroke, unless something changed meanwhile. */
+    ask(stroke: Stroke): Promise<Painted> {
+      const { trail, planeId, wanted, asked } = stroke;
       const outlines = outlinesOf(picture.id);
       const rings = planes.map(({ id }) => outlines.get(id) ?? null);
       const plane = planes.findIndex(({ id }) => id === planeId);
-      return outlineLine.paint(picture.id, rings, { plane, way, trail: [...trail], wanted });
+      const now = { length: trail.length, way, plane, rings };
+      if (stillHolds(asked, now)) return asked.answer;
+      const answer = outlineLine.paint(picture.id, rings, { plane, way, trail: [...trail], wanted });
+      stroke.asked = { ...now, answer };
+      // What failed is asked again.
+      answer.catch(() => {
+        stroke.asked = null;
+      });
+      return answer;
     },
     /** Stores the outlines, or says why nothing came of it. */
     store(stroke: Stroke, answer: Painted | null): void {
@@ -147,7 +174,7 @@ function useStroke(picture: PictureView, strokes: ReturnType<typeof useStrokes>,
       setSentence(holder ? words.outline.heldBy(holder) : null);
       if (holder) return false;
       hold(what);
-      stroke.current = { trail: [point], wanted: wanted(), planeId };
+      stroke.current = { trail: [point], wanted: wanted(), planeId, asked: null };
       return true;
     },
     preview() {
