@@ -9,6 +9,7 @@ import type { BoardView } from '#server/core/contract/responses.ts';
 import { type Mark, parseMark } from '#server/core/live/marks.ts';
 import { mayChangeMark, type Writer } from '#server/core/live/permission.ts';
 import type { MarkView } from './board-live-types.ts';
+import { marksShownOn } from './marks-shown.ts';
 
 export class MarkReader {
   readonly #map: Y.Map<unknown>;
@@ -52,10 +53,13 @@ export class MarkReader {
     if (kept?.marks === marks && kept.board === board) return kept.views;
     const before = new Map(kept?.views.map((view) => [view.id, view]));
     const earlier = new Map(kept?.marks.map((mark) => [mark.id, mark]));
-    const views = viewsOf(marks, board, writer).map((view, at) => {
-      const last = before.get(view.id);
-      return last && earlier.get(view.id) === marks[at] && sameView(last, view) ? last : view;
-    });
+    const now = new Map(marks.map((mark) => [mark.id, mark]));
+    const views = viewsOf(marks, board, writer)
+      .filter(marksShownOn(board))
+      .map((view) => {
+        const last = before.get(view.id);
+        return last && earlier.get(view.id) === now.get(view.id) && sameView(last, view) ? last : view;
+      });
     this.#views = { marks, board, views };
     return views;
   }
