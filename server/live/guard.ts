@@ -31,6 +31,7 @@ export class Guard {
   /** Yjs client id → person; ids of one person are not taken over by another while the room is open. */
   readonly #clients = new Map<number, string>();
   readonly #truth: () => Uint8Array;
+  readonly #allowsSketch: (pictureId: string) => boolean;
   /** Null until the first update is tried, and after a refusal: many come only to look. */
   #standing: Y.Doc | null = null;
   #sizeBytes: number;
@@ -38,12 +39,19 @@ export class Guard {
   /**
    * @param truth What the shadow must equal after a refusal: all that is accepted, stored or being stored.
    * @param sizeBytes Of the updates that the room was loaded from.
+   * @param allowsSketch Whether a painting may be sketched over now; asked of in the `marks` room.
    */
-  constructor(room: RoomName, truth: () => Uint8Array, sizeBytes: number) {
+  constructor(
+    room: RoomName,
+    truth: () => Uint8Array,
+    sizeBytes: number,
+    allowsSketch: (pictureId: string) => boolean,
+  ) {
     this.#room = room;
     this.#kind = roomKind(room);
     this.#truth = truth;
     this.#sizeBytes = sizeBytes;
+    this.#allowsSketch = allowsSketch;
   }
 
   /** Tries an update from a browser. Whatever it is, the room's document is not touched. */
@@ -158,7 +166,8 @@ export class Guard {
   }
 
   #context(writer: Writer | null) {
-    return { doc: this.#shadow, kind: this.#kind, authors: this.#authors, writer };
+    const before = { authors: this.#authors, allowsSketch: this.#allowsSketch };
+    return { doc: this.#shadow, kind: this.#kind, before, writer };
   }
 
   #accept(tried: Tried, personId: string): void {

@@ -3,21 +3,21 @@
  *
  * In the flow: effect → [judgeEntries] → guard. Pure.
  */
-import * as Y from 'yjs';
+import type * as Y from 'yjs';
 import { type RoomKind, TEXT_ROOT } from '../core/live/document.ts';
-import { mayChangeMark, mayWrite, type Writer } from '../core/live/permission.ts';
+import { mayWrite, type Writer } from '../core/live/permission.ts';
 import { SHAPES, textFits } from '../core/live/shapes.ts';
 import type { Refusal } from '../core/live/wire.ts';
 import type { TouchedEntry } from './effect.ts';
-import type { MarkAuthors } from './mark-authors.ts';
+import { type MarksBefore, mayTouchMark, mayTouchNod } from './judge-marks.ts';
 import { REFUSALS } from './sentences.ts';
 
 export interface Judgement {
   /** The shadow, after the update. */
   doc: Y.Doc;
   kind: RoomKind;
-  /** As they were before the update. */
-  authors: MarkAuthors;
+  /** What the marks and the leave to sketch were before the update. */
+  before: MarksBefore;
   /** Null = the server itself, which may write everything that fits. */
   writer: Writer | null;
 }
@@ -31,28 +31,17 @@ export function judgeEntries(judgement: Judgement, touched: TouchedEntry[]): Ref
   return null;
 }
 
-function mayTouch({ doc, kind, authors, writer }: Judgement, { root, key }: TouchedEntry): Refusal | null {
+function mayTouch({ doc, kind, before, writer }: Judgement, { root, key }: TouchedEntry): Refusal | null {
   if (writer === null) return null;
   if (!mayWrite(writer, kind, root)) {
     return root === 'result' ? REFUSALS.serverOnly() : REFUSALS.mayNotWrite('this');
   }
-  if (root !== 'marks' || key === null) return null;
-  const before = authors.of(key);
-  if (before !== undefined && !mayChangeMark(writer, before)) return REFUSALS.foreignMark();
-  const after = authorOf(doc.getMap('marks').get(key));
-  if (after === undefined) return null;
-  if (before !== undefined) return after === before ? null : REFUSALS.forgedAuthor();
-  const putBack = authors.ofRemoved(key) === after && mayChangeMark(writer, String(after));
-  return after === writer.personId || putBack ? null : REFUSALS.forgedAuthor();
-}
-
-function authorOf(entry: unknown): unknown {
-  if (entry === undefined) return undefined;
-  return entry instanceof Y.Map ? (entry.get('author') ?? null) : null;
+  if (kind !== 'marks' || key === null) return null;
+  return root === 'nods' ? mayTouchNod(writer, key) : mayTouchMark(doc, before, writer, key);
 }
 
 function fits(
-  { doc, kind, authors }: Judgement,
+  { doc, kind, before }: Judgement,
   { root, key }: TouchedEntry,
   touchedCount: number,
 ): Refusal | null {
@@ -65,6 +54,6 @@ function fits(
   if (!map.has(key)) return null;
   if (!shape.fits(key, map.get(key))) return REFUSALS.badShape(root);
   // Counting a Y.Map walks it, so the many marks are counted by their authors, and every touched one as new.
-  const count = root === 'marks' ? authors.count + touchedCount : map.size;
+  const count = root === 'marks' ? before.authors.count + touchedCount : map.size;
   return count > shape.most ? REFUSALS.tooManyEntries(root, shape.most) : null;
 }

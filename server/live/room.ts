@@ -20,8 +20,12 @@ import { REFUSALS } from './sentences.ts';
 /** What a room needs from around it. */
 export interface RoomSurroundings {
   appends: Appends;
+  /** Called after any change was stored and passed on, the server's own too. */
+  stored(room: Room): void;
   /** Called after people's changes were stored and passed on. */
   changed(room: Room): void;
+  /** Whether a painting of the board may be sketched over now. */
+  allowsSketch(boardId: string, pictureId: string): boolean;
   /** Called when the last person left. */
   emptied(room: Room): void;
 }
@@ -65,7 +69,12 @@ export class Room {
     this.#around = around;
     this.#history = history.updates;
     this.#looseBytes = bytesIn(history.updates.slice(history.updates.length - history.loose));
-    this.#guard = new Guard(place.name, () => this.#accepted(), bytesIn(history.updates));
+    this.#guard = new Guard(
+      place.name,
+      () => this.#accepted(),
+      bytesIn(history.updates),
+      (pictureId) => around.allowsSketch(place.boardId, pictureId),
+    );
   }
 
   /** Loads a room from the store. @throws what the store throws. */
@@ -212,6 +221,7 @@ export class Room {
     this.#looseBytes += item.update.length;
     const frame = updateFrame(item.update);
     for (const connection of this.connections) if (connection !== item.sender) connection.send(frame);
+    this.#around.stored(this);
     if (item.sender) this.#around.changed(this);
     if (this.idle) this.#around.emptied(this);
   }

@@ -6,6 +6,7 @@
 import type { RoomName } from '../core/live/layout.ts';
 import type { Appends } from './appends.ts';
 import { Room, type RoomSurroundings } from './room.ts';
+import { SketchLeave } from './sketch-leave.ts';
 
 /** An empty room stays this long, so that loading a page again costs nothing. */
 const LINGER_MS = 10_000;
@@ -21,6 +22,7 @@ export class Rooms {
   readonly #around: RoomSurroundings;
   readonly #lingering = new Map<Room, NodeJS.Timeout>();
   readonly #failed: (thrown: unknown) => void;
+  readonly #sketchLeave = new SketchLeave((boardId, name, act) => this.use(boardId, name, act));
 
   /**
    * @param changed Called after people's changes were stored and passed on.
@@ -28,7 +30,18 @@ export class Rooms {
    */
   constructor(appends: Appends, changed: (room: Room) => void, failed: (thrown: unknown) => void) {
     this.#failed = failed;
-    this.#around = { appends, changed, emptied: (room) => this.#linger(room) };
+    this.#around = {
+      appends,
+      changed,
+      emptied: (room) => this.#linger(room),
+      stored: (room) => this.#sketchLeave.hear(room),
+      allowsSketch: (boardId, pictureId) => this.#sketchLeave.allows(boardId, pictureId),
+    };
+  }
+
+  /** Resolves once the guard of a room knows what it needs of the board's other rooms. @throws what the store throws. */
+  async ready({ boardId, name }: Room): Promise<void> {
+    if (name === 'marks') await this.#sketchLeave.know(boardId);
   }
 
   /**
@@ -71,6 +84,7 @@ export class Rooms {
   forget(room: Room): void {
     this.#stopLingering(room);
     this.#rooms.delete(keyOf(room.boardId, room.name));
+    if (room.name === 'marks') this.#sketchLeave.forget(room.boardId);
     room.destroy();
   }
 

@@ -26,6 +26,16 @@ export const REFUSALS = {
     refusal(CLOSE.notAllowed, 'This mark is somebody else’s. Your last change was taken back.'),
   forgedAuthor: () =>
     refusal(CLOSE.notAllowed, 'A mark keeps the name of who made it. Your last change was taken back.'),
+  noSketch: () =>
+    refusal(
+      CLOSE.notAllowed,
+      'Its painter has not allowed sketching over this painting. Your last change was taken back.',
+    ),
+  foreignNod: () =>
+    refusal(
+      CLOSE.notAllowed,
+      'A nod is given in one’s own name and no other. Your last change was taken back.',
+    ),
   foreignHistory: () =>
     refusal(CLOSE.notAllowed, 'This change came in another person’s name. It was taken back.'),
   badShape: (where: string) =>

@@ -79,6 +79,7 @@ export class Doorway {
       return { room: found, letGo: found.hold() };
     });
     try {
+      await this.#rooms.ready(room);
       // Asked again after loading: access that ended meanwhile has closed its sockets already.
       const admission = await this.#admit(request);
       const refusal = 'code' in admission ? admission : this.#refusalAt(room, admission);

@@ -90,6 +90,14 @@ export async function painterOf(boardId: string, pictureId: string): Promise<str
   return picture?.painterId ?? null;
 }
 
+/** The rooms of paintings on the board in which anything was written. */
+export async function paintingRoomsOf(boardId: string): Promise<`painting/${string}`[]> {
+  const rows = await database().$queryRaw<{ room: `painting/${string}` }[]>`
+    SELECT "room" FROM "LiveSnapshot" WHERE "boardId" = ${boardId} AND "room" LIKE 'painting/%'
+    UNION SELECT "room" FROM "LiveUpdate" WHERE "boardId" = ${boardId} AND "room" LIKE 'painting/%'`;
+  return rows.map(({ room }) => room);
+}
+
 /** Id of the newest update of the room, 0 when there is none. */
 export async function lastUpdateId(boardId: string, room: string): Promise<bigint> {
   const newest = await database().liveUpdate.aggregate({ where: { boardId, room }, _max: { id: true } });

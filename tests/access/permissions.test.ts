@@ -95,7 +95,7 @@ async function editIn(probe: RoomProbe, who: Somebody, person: Somebody): Promis
   try {
     const code = await Promise.race([client.synced.then(() => null), client.closed.then((end) => end.code)]);
     if (code !== null) return code === CLOSE.noSuchRoom ? 'hidden' : 'not entered';
-    probe.edit(client.doc, { meId: who.id, markId: 'theirs' });
+    probe.edit(client.doc, { meId: who.id, ownerId: person.id, markId: 'theirs' });
     const stored = eventually('the edit is taken', async () => {
       return (await server.live.read(boardId, room, (doc) => saidBy(doc, room))) !== before;
     });

@@ -2,6 +2,7 @@
 import type * as Y from 'yjs';
 import type { RoomName } from '#server/core/live/layout.ts';
 import { editMarkText, putMark, readMarks } from '#server/core/live/marks.ts';
+import { setNod } from '#server/core/live/nods.ts';
 import { addPlane } from '#server/core/live/planes.ts';
 import type { Relation } from '#server/core/permissions/may.ts';
 import type { Action } from '#server/core/permissions/table.ts';
@@ -10,7 +11,9 @@ import type { Action } from '#server/core/permissions/table.ts';
 export interface Given {
   /** Who edits. */
   meId: string;
-  /** A mark of whoever the things belong to. */
+  /** Whose the things are. */
+  ownerId: string;
+  /** A mark of theirs. */
   markId: string;
 }
 
@@ -68,6 +71,8 @@ export const ROOM_PROBES: Record<RoomAction, RoomProbe[]> = {
     setup('conditions', 'against-light', true),
     setup('unreliable', 'ridge', 'branches in front'),
     setup('plan', 'ladder', []),
+    setup('answers', 'theirs', { state: 'tried', words: '', about: [] }),
+    setup('hidden', 'theirs', true),
   ],
   'room.painting': [
     painting('outlines', 'ridge', TRIANGLE),
@@ -83,6 +88,8 @@ export const ROOM_PROBES: Record<RoomAction, RoomProbe[]> = {
     painting('answers', 'plane-ridge', { state: 'tried', words: '', about: [] }),
   ],
   'room.cards': [painting('cards', 'picture.what', 'lift the darks')],
+  'room.hide': [painting('hidden', 'theirs', true)],
+  'room.sketch': [painting('allows', 'sketch', true)],
   'room.result': [painting('result', 'number', 99)],
   'room.mark': [
     {
@@ -111,10 +118,18 @@ export const ROOM_PROBES: Record<RoomAction, RoomProbe[]> = {
       edit: (doc, { markId }) => doc.getMap('marks').delete(markId),
     },
   ],
+  'room.nod': [
+    {
+      what: 'nods in the name of',
+      room: 'marks',
+      relations: ['own', 'other'],
+      edit: (doc, { ownerId }) => setNod(doc, 'theirs', ownerId, true),
+    },
+  ],
 };
 
 /** What a document says, as one text that two documents can be compared by. */
 export function saidBy(doc: Y.Doc, room: RoomName): string {
-  if (room === 'marks') return JSON.stringify(readMarks(doc));
+  if (room === 'marks') return JSON.stringify([readMarks(doc), doc.getMap('nods').toJSON()]);
   return JSON.stringify(Object.fromEntries([...doc.share].map(([key, type]) => [key, type.toJSON()]).sort()));
 }

@@ -14,8 +14,16 @@ import { CLOSE } from '#server/core/live/wire.ts';
 import { may } from '#server/core/permissions/may.ts';
 import { readRoom } from '#server/store/live-updates.ts';
 import { aBoard, type People, type Stage, TRIED } from '#tests/access/cast.ts';
-import { aMark, ROOM_PROBES, type RoomAction, type RoomProbe, saidBy } from '#tests/access/room-probes.ts';
+import {
+  aMark,
+  type Given,
+  ROOM_PROBES,
+  type RoomAction,
+  type RoomProbe,
+  saidBy,
+} from '#tests/access/room-probes.ts';
 import { aPainting, type Client, join, rawSocket, type Somebody, syncFrame } from './a-live-server.ts';
+import { type Attempt, forbiddenToAll } from './forbidden-to-all.ts';
 
 export interface FuzzReport {
   sent: number;
@@ -42,12 +50,6 @@ export function seeded(seed: number): () => number {
     return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
   };
 }
-
-const oneOf = <T>(list: readonly T[], random: () => number): T => {
-  const found = list[Math.floor(random() * list.length)];
-  if (found === undefined) throw new Error('Nothing to choose from.');
-  return found;
-};
 
 /** A board on which every root of every room holds something, with a witness in each room. */
 interface Scene {
@@ -84,15 +86,8 @@ function fill(doc: Y.Doc, room: RoomName, people: People): void {
   }
   const kind = room === 'setup' ? 'setup' : 'painting';
   for (const probe of Object.values(ROOM_PROBES).flat()) {
-    if (probe.room === kind) probe.edit(doc, { meId: people.host.id, markId: '' });
+    if (probe.room === kind) probe.edit(doc, { meId: people.host.id, ownerId: '', markId: '' });
   }
-}
-
-interface Attempt {
-  what: string;
-  who: Somebody;
-  room: RoomName;
-  edit(doc: Y.Doc, random: () => number): void;
 }
 
 /** Every cell of the table that says no, as one attempt that writes and, where it can, one that takes away. */
@@ -105,7 +100,8 @@ function fromTheTable(stage: Stage, scene: Scene): Attempt[] {
           const who = stage.people[tried];
           const theirs = relation === 'own' ? tried : 'fellow';
           const room = roomOf(probe, scene, relation === 'own' ? who : stage.people.fellow);
-          return room === null ? [] : attempts(`${tried}, ${relation}`, who, room, probe, `of-${theirs}`);
+          const given = { meId: who.id, ownerId: stage.people[theirs].id, markId: `of-${theirs}` };
+          return room === null ? [] : attempts(`${tried}, ${relation}`, who, room, probe, given);
         });
       }),
     ),
@@ -118,9 +114,8 @@ function roomOf(probe: RoomProbe, { paintings }: Scene, painter: Somebody): Room
   return pictureId === undefined ? null : `painting/${pictureId}`;
 }
 
-function attempts(by: string, who: Somebody, room: RoomName, probe: RoomProbe, markId: string): Attempt[] {
+function attempts(by: string, who: Somebody, room: RoomName, probe: RoomProbe, given: Given): Attempt[] {
   const root = probe.what.startsWith('writes ') ? probe.what.slice('writes '.length) : null;
-  const given = { meId: who.id, markId };
   const same: Attempt = {
     what: `${by}: ${probe.what}`,
     who,
@@ -141,57 +136,11 @@ function empty(doc: Y.Doc, root: string): void {
   else doc.getMap(root).clear();
 }
 
-/** What nobody may do, whatever they are: other names, other shapes, other roots. */
-function byAnybody(stage: Stage, scene: Scene): Attempt[] {
-  const { people } = stage;
-  return (['host', 'teacher', 'owner', 'painter', 'peer'] as const).flatMap((name): Attempt[] => {
-    const who = people[name];
-    const own = `of-${name}`;
-    const marks = (what: string, edit: Attempt['edit']): Attempt => ({
-      what: `${name}: ${what}`,
-      who,
-      room: 'marks',
-      edit,
-    });
-    const mark = (doc: Y.Doc) => doc.getMap('marks').get(own) as Y.Map<unknown>;
-    return [
-      marks('marks in another’s name', (doc, random) =>
-        putMark(doc, aMark(`forged-${Math.floor(random() * 1e9)}`, people.fellow.id)),
-      ),
-      marks('gives a mark away', (doc) => mark(doc).set('author', people.fellow.id)),
-      marks('puts theirs in the place of another’s', (doc) => putMark(doc, aMark('of-fellow', who.id))),
-      marks('writes to a root that is not there', (doc, random) =>
-        doc.getMap('elsewhere').set('a', random()),
-      ),
-      marks('hides a list', (doc, random) => hideList(doc, 'marks', random)),
-      marks('leaves a place out', (doc, random) => mark(doc).set('points', random() < 0.5 ? [] : 'nowhere')),
-      marks('writes bold', (doc) => (mark(doc).get('text') as Y.Text).format(0, 3, { bold: true })),
-      marks('puts a document into a mark', (doc) => mark(doc).set('planeId', new Y.Doc())),
-      {
-        what: `${name}: writes a result`,
-        who,
-        room: oneOf(
-          scene.rooms.filter((room) => room.startsWith('painting/')),
-          seeded(1),
-        ),
-        edit: (doc, random) => doc.getMap('result').set('number', Math.floor(random() * 1e6)),
-      },
-    ];
-  });
-}
-
-/** A list item in a root map: what no reader shows and everybody would carry. */
-function hideList(doc: Y.Doc, root: string, random: () => number): void {
-  const other = new Y.Doc();
-  other.getArray(root).insert(0, [random()]);
-  Y.applyUpdate(doc, Y.encodeStateAsUpdate(other));
-}
-
 /** Tries every forbidden thing in turn, in an order that the seed shuffles, until `count` were sent. */
 export async function fuzzForbidden(stage: Stage, count: number, seed: number): Promise<FuzzReport> {
   const random = seeded(seed);
   const scene = await aScene(stage);
-  const all = [...fromTheTable(stage, scene), ...byAnybody(stage, scene)];
+  const all = [...fromTheTable(stage, scene), ...forbiddenToAll(stage, scene.rooms)];
   const queue: Attempt[] = [];
   while (queue.length < count) queue.push(...shuffled(all, random));
   queue.length = count;

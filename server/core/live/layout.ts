@@ -27,9 +27,20 @@ export function parseRoomName(text: string): RoomName | null {
 
 /** Root types of each kind of room. Anything else at the root is refused. */
 export const ROOT_KEYS = {
-  setup: ['planes', 'outlines', 'air', 'conditions', 'unreliable', 'plan'],
-  painting: ['outlines', 'photo', 'intention', 'focus', 'meant', 'answers', 'cards', 'result'],
-  marks: ['marks'],
+  setup: ['planes', 'outlines', 'air', 'conditions', 'unreliable', 'plan', 'answers', 'hidden'],
+  painting: [
+    'outlines',
+    'photo',
+    'intention',
+    'focus',
+    'meant',
+    'answers',
+    'hidden',
+    'allows',
+    'cards',
+    'result',
+  ],
+  marks: ['marks', 'nods'],
 } as const;
 
 /** Ids of planes, pictures, people, marks: letters, digits and hyphens. */
@@ -116,7 +127,26 @@ export const LiveUnreliable = z.string().check(z.maxLength(400));
 export const LivePlan = z.array(PlannedPlane).check(z.maxLength(12));
 export { Outline as LiveOutline };
 
-export const MARK_KINDS = ['pin', 'stroke', 'reply'] as const;
+/**
+ * `painting.hidden`, and `setup.hidden` for marks on references: Y.Map id of a mark → true. `setup.answers` is to marks
+ * on references what `painting.answers` is to those on a painting.
+ */
+export const LiveHidden = z.literal(true);
+/** `painting.allows`: Y.Map of these → true. `sketch` = others may sketch over this painting. */
+export const LiveLeave = z.enum(['sketch']);
+/** `marks.nods`: Y.Map "`markId`/`personId`" → true; everybody writes their own. */
+export const LiveNodKey = z.string().check(z.regex(/^[0-9A-Za-z-]{1,64}\/[0-9A-Za-z-]{1,64}$/));
+
+/** What became of a mark: a missing answer is `open`. */
+export const MARK_STATES = ['open', 'tried', 'done', 'declined'] as const;
+export type MarkState = (typeof MARK_STATES)[number];
+
+/**
+ * outline = a line closed on itself; text = words that stand on the picture; patch = a sample of colour with its
+ * reading; sketch = one stroke of paint on a layer over a painting; see `mark-kinds.ts`.
+ */
+export const MARK_KINDS = ['pin', 'stroke', 'arrow', 'outline', 'text', 'patch', 'sketch', 'reply'] as const;
+export type MarkKind = (typeof MARK_KINDS)[number];
 
 /** A point of a mark; the third number is pen pressure 0..1 where the pen tells it. */
 export const MarkPoint = z.union([
@@ -124,20 +154,47 @@ export const MarkPoint = z.union([
   z.tuple([z.number(), z.number(), z.number().check(z.minimum(0), z.maximum(1))]),
 ]);
 
+/** What a stroke of a sketch is painted with. */
+export const MarkPaint = z.strictObject({
+  /** sRGB. */
+  hex: z.string().check(z.regex(/^#[0-9a-f]{6}$/)),
+  /** Share of the picture's width. */
+  width: z.number().check(z.minimum(0.001), z.maximum(0.2)),
+  opacity: z.number().check(z.minimum(0.05), z.maximum(1)),
+});
+export type MarkPaint = z.infer<typeof MarkPaint>;
+
+/** The mean colour of a small disc when the sample was taken, and how far its light could be trusted then. */
+export const MarkPatch = z.strictObject({
+  /** CIELAB, D65. */
+  lab: z.strictObject({
+    L: z.number().check(z.minimum(0), z.maximum(100)),
+    a: z.number().check(z.minimum(-200), z.maximum(200)),
+    b: z.number().check(z.minimum(-200), z.maximum(200)),
+  }),
+  /** `exact` on a reference, else the grade of the painting's photo. */
+  trust: z.enum(['exact', 'A', 'B', 'C']),
+});
+export type MarkPatch = z.infer<typeof MarkPatch>;
+
 /** `marks.marks`: Y.Map id → Y.Map of these keys; `text` is a Y.Text and appears here as its string. */
 export const LiveMark = z.strictObject({
   /** Person id of who made it; set once. */
   author: LiveId,
   pictureId: LiveId,
   kind: z.enum(MARK_KINDS),
-  /** One point for a pin, the path for a stroke, none for a reply. */
+  /** As many as `mark-kinds.ts` says: one for a pin, the path of a stroke, none for a reply. */
   points: z.array(MarkPoint).check(z.maxLength(4000)),
   text: z.string().check(z.maxLength(TEXT_LIMIT)),
   planeId: z.nullable(LiveId),
-  /** Id of the mark this one answers, or null. */
+  /** Id of the mark this one answers, for a sketch that of the layer's first stroke; or null. */
   parent: z.nullable(LiveId),
   /** Milliseconds since 1970, by its author's clock. */
   at: z.number(),
+  /** Of a sketch alone. */
+  paint: z.optional(MarkPaint),
+  /** Of a patch alone. */
+  patch: z.optional(MarkPatch),
 });
 export type LiveMark = z.infer<typeof LiveMark>;
 

@@ -1,14 +1,15 @@
 /**
- * Marks on pictures: pins, strokes and replies in the `marks` room.
+ * Marks on pictures, and the replies to them, in the `marks` room.
  *
  * A mark is a Y.Map with a Y.Text, so that its author's moving and a teacher's wording at once both stay. A
- * reply is a mark of its own. Peers are not trusted: what does not parse is left out, not thrown on. Ids and
+ * reply is a mark of its own, and so is every stroke of a sketch. Peers are not trusted: what does not parse is left out, not thrown on. Ids and
  * times come in as arguments. Pure apart from the document given.
  */
 import * as Y from 'yjs';
 import { Problem } from '../problem.ts';
 import { edit, replaceText } from './document.ts';
 import { LiveId, LiveMark, TEXT_LIMIT } from './layout.ts';
+import { fitsKind } from './mark-kinds.ts';
 import { mayChangeMark, type Writer } from './permission.ts';
 
 export interface Mark extends LiveMark {
@@ -19,6 +20,8 @@ export interface Mark extends LiveMark {
 export interface Thread {
   mark: Mark;
   replies: Mark[];
+  /** Of a sketch: the strokes after its first one. */
+  strokes: Mark[];
 }
 
 /** One entry of `marks`, or null when it does not parse. */
@@ -26,12 +29,7 @@ export function parseMark(id: string, entry: unknown): Mark | null {
   if (!(entry instanceof Y.Map) || !LiveId.safeParse(id).success) return null;
   if (!(entry.get('text') instanceof Y.Text)) return null;
   const parsed = LiveMark.safeParse(entry.toJSON());
-  return parsed.success && pointsFit(parsed.data) ? { id, ...parsed.data } : null;
-}
-
-function pointsFit(mark: LiveMark): boolean {
-  if (mark.kind === 'pin') return mark.points.length === 1;
-  return mark.kind === 'stroke' ? mark.points.length >= 2 : mark.points.length === 0 && mark.parent !== null;
+  return parsed.success && fitsKind(parsed.data) ? { id, ...parsed.data } : null;
 }
 
 /** Every well-formed mark by time, then id, so that all screens list them alike. */
@@ -45,12 +43,19 @@ export function readMarks(doc: Y.Doc): Mark[] {
 }
 
 /**
- * Marks with their replies. A reply to a reply joins the same thread; a reply whose mark was removed stands
- * alone, so that nobody's words vanish with somebody else's mark.
+ * The mark that each mark belongs to: itself, or the first one of its thread or sketch.
+ *
+ * A reply to a reply joins the same thread. A stroke of a sketch joins the layer it names when that is a sketch by the
+ * same person on the same picture, and else is a layer of its own. What names a mark that is gone stands alone.
  */
-export function threadsOf(marks: Mark[]): Thread[] {
+export function rootsOf(marks: readonly Mark[]): Map<Mark, Mark> {
   const byId = new Map(marks.map((mark) => [mark.id, mark]));
-  const threads = new Map<string, Thread>();
+  const above = (mark: Mark): Mark | undefined => {
+    const parent = mark.parent === null ? undefined : byId.get(mark.parent);
+    if (mark.kind !== 'sketch' || parent === undefined) return parent;
+    const joins = parent.kind === 'sketch' && parent.author === mark.author;
+    return joins && parent.pictureId === mark.pictureId ? parent : undefined;
+  };
   const rootOf = (mark: Mark): Mark => {
     const seen = new Set<string>();
     let root = mark;
@@ -60,13 +65,19 @@ export function threadsOf(marks: Mark[]): Thread[] {
     }
     return seen.has(mark.id) ? mark : root;
   };
-  const above = (mark: Mark) => (mark.parent === null ? undefined : byId.get(mark.parent));
-  for (const mark of marks) {
-    if (rootOf(mark) === mark) threads.set(mark.id, { mark, replies: [] });
-  }
-  for (const mark of marks) {
-    const root = rootOf(mark);
-    if (root !== mark) threads.get(root.id)?.replies.push(mark);
+  return new Map(marks.map((mark) => [mark, rootOf(mark)]));
+}
+
+/**
+ * Marks with their replies and strokes. A reply whose mark was removed stands alone, so that nobody's words vanish with
+ * somebody else's mark.
+ */
+export function threadsOf(marks: readonly Mark[]): Thread[] {
+  const threads = new Map<Mark, Thread>();
+  const roots = rootsOf(marks);
+  for (const [mark, root] of roots) if (root === mark) threads.set(mark, { mark, replies: [], strokes: [] });
+  for (const [mark, root] of roots) {
+    if (root !== mark) threads.get(root)?.[mark.kind === 'sketch' ? 'strokes' : 'replies'].push(mark);
   }
   return [...threads.values()];
 }
@@ -75,16 +86,16 @@ export function threadsOf(marks: Mark[]): Thread[] {
 export function putMark(doc: Y.Doc, mark: Mark): void {
   const { id, ...fields } = mark;
   const parsed = LiveMark.safeParse(fields);
-  if (!parsed.success || !LiveId.safeParse(id).success || !pointsFit(parsed.data)) {
+  if (!parsed.success || !LiveId.safeParse(id).success || !fitsKind(parsed.data)) {
     throw new Problem(
       'live-malformed',
-      `This mark cannot be kept: a pin has one point, a stroke 2 to 4000, and a text at most ${TEXT_LIMIT} characters.`,
+      `This mark cannot be kept: a pin has one point, an arrow two, a line 2 to 4000, and a text at most ${TEXT_LIMIT} characters.`,
     );
   }
   edit(doc, () => {
     const entry = new Y.Map<unknown>();
     for (const [key, value] of Object.entries(parsed.data)) {
-      entry.set(key, key === 'text' ? new Y.Text(parsed.data.text) : value);
+      if (value !== undefined) entry.set(key, key === 'text' ? new Y.Text(parsed.data.text) : value);
     }
     doc.getMap('marks').set(id, entry);
   });
@@ -105,8 +116,15 @@ export function moveMark(doc: Y.Doc, id: string, points: LiveMark['points']): vo
   });
 }
 
+/** @param planeId The plane it is about from now on; null = none. An unknown id changes nothing. */
+export function setMarkPlane(doc: Y.Doc, id: string, planeId: string | null): void {
+  edit(doc, () => {
+    entryOf(doc, id)?.set('planeId', planeId);
+  });
+}
+
 /**
- * Removes a mark and those of its replies that the writer may remove; others' replies stay and stand alone.
+ * Removes a mark and those of its replies and strokes that the writer may remove; others' replies stay and stand alone.
  *
  * @param writer Who removes it. Nothing happens when they may not.
  */
@@ -116,7 +134,7 @@ export function removeMark(doc: Y.Doc, id: string, writer: Writer): void {
   const own = marks.find((mark) => mark.id === id);
   if (!own || !mayChangeMark(writer, own.author)) return;
   edit(doc, () => {
-    for (const mark of [own, ...(thread?.replies ?? [])]) {
+    for (const mark of [own, ...(thread?.replies ?? []), ...(thread?.strokes ?? [])]) {
       if (mayChangeMark(writer, mark.author)) doc.getMap('marks').delete(mark.id);
     }
   });

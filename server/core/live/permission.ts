@@ -18,11 +18,16 @@ export interface Writer {
 }
 
 /** Root keys of a painting's room that have a row of their own. */
-const PAINTING_ROWS: Record<string, Action> = { cards: 'room.cards', result: 'room.result' };
+const PAINTING_ROWS: Record<string, Action> = {
+  cards: 'room.cards',
+  result: 'room.result',
+  hidden: 'room.hide',
+  allows: 'room.sketch',
+};
 
-/** Whether the person may change that root key at all; for `marks`, `mayChangeMark` decides about each. */
+/** Whether the person may change that root key at all; `mayChangeMark` and `mayNod` decide about each entry of theirs. */
 export function mayWrite(writer: Writer, kind: RoomKind, rootKey: string): boolean {
-  if (kind === 'marks') return may(writer.role, 'room.mark', 'own');
+  if (kind === 'marks') return may(writer.role, rootKey === 'nods' ? 'room.nod' : 'room.mark', 'own');
   if (kind === 'setup') return may(writer.role, 'room.setup');
   return may(writer.role, PAINTING_ROWS[rootKey] ?? 'room.painting', writer.paints ? 'own' : 'other');
 }
@@ -35,4 +40,9 @@ export function mayWriteRoom(writer: Writer, kind: RoomKind): boolean {
 /** A mark is changed or removed by its author, a teacher or the host; the board's owner only as its author. */
 export function mayChangeMark(writer: Writer, authorId: string): boolean {
   return may(writer.role, 'room.mark', writer.personId === authorId ? 'own' : 'other');
+}
+
+/** A nod is given and taken back by the person in whose name it is, and by nobody else. */
+export function mayNod(writer: Writer, personId: string): boolean {
+  return may(writer.role, 'room.nod', writer.personId === personId ? 'own' : 'other');
 }

@@ -14,8 +14,11 @@ import {
   LiveCardKey,
   LiveCondition,
   LiveFocus,
+  LiveHidden,
   LiveId,
+  LiveLeave,
   LiveMeant,
+  LiveNodKey,
   LiveOutline,
   LivePhoto,
   LivePlan,
@@ -48,6 +51,8 @@ export const SHAPES: Record<RoomKind, Record<string, RootShape>> = {
     conditions: { fits: plain(LiveCondition, YES), most: 20 },
     unreliable: { fits: plain(LiveId, LiveUnreliable), most: 60 },
     plan: { fits: plain(z.literal('ladder'), LivePlan), most: 1 },
+    answers: { fits: plain(LiveId, LiveAnswer), most: 4000 },
+    hidden: { fits: plain(LiveId, LiveHidden), most: 4000 },
   },
   painting: {
     outlines: { fits: plain(LiveId, LiveOutline), most: 60 },
@@ -55,10 +60,15 @@ export const SHAPES: Record<RoomKind, Record<string, RootShape>> = {
     focus: { fits: plain(z.literal('point'), LiveFocus), most: 1 },
     meant: { fits: plain(LiveReadingId, LiveMeant), most: 200 },
     answers: { fits: plain(LiveId, LiveAnswer), most: 2000 },
+    hidden: { fits: plain(LiveId, LiveHidden), most: 2000 },
+    allows: { fits: plain(LiveLeave, YES), most: 1 },
     cards: { fits: cardFits, most: 400 },
     result: { fits: resultFits, most: 2 },
   },
-  marks: { marks: { fits: markFits, most: 20_000 } },
+  marks: {
+    marks: { fits: markFits, most: 20_000 },
+    nods: { fits: plain(LiveNodKey, YES), most: 20_000 },
+  },
 };
 
 /** A text of plain characters, at most 4000 of them. */

@@ -53,7 +53,10 @@ export const PERMISSIONS = {
   'group.member.role': row('+ + - - - - -', 'change what a member of the group is'),
   'group.member.end': row('+ + o o o o o', 'end membership of the group (own: leave)'),
   'return.link': row('+ - - - - - -', 'make a link for somebody to come back by'),
-  'room.setup': row('+ + + - - - -', 'write planes, outlines of references, air, conditions, plan'),
+  'room.setup': row(
+    '+ + + - - - -',
+    'write planes, air, conditions, plan; outlines, answers and hidden remarks of references',
+  ),
   'room.painting': row(
     '+ o + o o - -',
     'write outlines, photo, intention, focus, meant and answers of a painting',
@@ -61,6 +64,9 @@ export const PERMISSIONS = {
   'room.cards': row('+ - + - - - -', 'write adjustment cards'),
   'room.result': row('- - - - - - -', 'write results (the server alone)'),
   'room.mark': row('+ o + o o - -', 'make a mark, change or remove it'),
+  'room.nod': row('o o o o o - -', 'nod at a remark, take the nod back'),
+  'room.hide': row('+ o + o o - -', 'hide a remark on a painting, show it again'),
+  'room.sketch': row('o o o o o - -', 'allow the others to sketch over a painting'),
 } satisfies Record<string, Row>;
 
 export type Action = keyof typeof PERMISSIONS;

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { BoardRole } from '#server/core/contract/roles.ts';
 import type { RoomKind } from '#server/core/live/document.ts';
 import { ROOT_KEYS } from '#server/core/live/layout.ts';
-import { mayChangeMark, mayWrite, mayWriteRoom, type Writer } from '#server/core/live/permission.ts';
+import { mayChangeMark, mayNod, mayWrite, mayWriteRoom, type Writer } from '#server/core/live/permission.ts';
 
 const ROLES: BoardRole[] = ['host', 'owner', 'teacher', 'painter', 'peer', 'viewer', 'guardian'];
 const LOOKS_ON: BoardRole[] = ['viewer', 'guardian'];
@@ -19,15 +19,20 @@ const MAY: Record<string, (BoardRole | 'its painter')[]> = {
   'setup/conditions': ['host', 'owner', 'teacher'],
   'setup/unreliable': ['host', 'owner', 'teacher'],
   'setup/plan': ['host', 'owner', 'teacher'],
+  'setup/answers': ['host', 'owner', 'teacher'],
+  'setup/hidden': ['host', 'owner', 'teacher'],
   'painting/outlines': ['host', 'teacher', 'its painter'],
   'painting/photo': ['host', 'teacher', 'its painter'],
   'painting/intention': ['host', 'teacher', 'its painter'],
   'painting/focus': ['host', 'teacher', 'its painter'],
   'painting/meant': ['host', 'teacher', 'its painter'],
   'painting/answers': ['host', 'teacher', 'its painter'],
+  'painting/hidden': ['host', 'teacher', 'its painter'],
+  'painting/allows': ['its painter'],
   'painting/cards': ['host', 'teacher'],
   'painting/result': [],
   'marks/marks': ['host', 'owner', 'teacher', 'painter', 'peer'],
+  'marks/nods': ['host', 'owner', 'teacher', 'painter', 'peer'],
 };
 
 const CELLS = Object.entries(ROOT_KEYS).flatMap(([kind, keys]) => {
@@ -62,6 +67,14 @@ describe('who may write what', () => {
       expect(mayChangeMark(writer, 'somebody else')).toBe(
         writer.role === 'teacher' || writer.role === 'host',
       );
+    },
+  );
+
+  test.each(WRITERS)(
+    '$role nods in their own name unless they only look on, and in nobody else’s',
+    (writer) => {
+      expect(mayNod(writer, 'me')).toBe(!LOOKS_ON.includes(writer.role));
+      expect(mayNod(writer, 'somebody else')).toBe(false);
     },
   );
 });
