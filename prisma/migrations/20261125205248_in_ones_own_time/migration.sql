@@ -32,7 +32,6 @@ CREATE TABLE "Look" (
     "boardId" TEXT NOT NULL,
     "personId" TEXT NOT NULL,
     "at" TIMESTAMP(3) NOT NULL,
-    "throughId" BIGINT NOT NULL,
     "seen" JSONB NOT NULL,
 
     CONSTRAINT "Look_pkey" PRIMARY KEY ("boardId","personId")
