@@ -7,10 +7,10 @@
  */
 import * as Y from 'yjs';
 import { declareRoots, type RoomKind, roomKind } from '../core/live/document.ts';
+import { touchedEntries } from '../core/live/effect.ts';
 import { ROOT_KEYS, type RoomName } from '../core/live/layout.ts';
 import { mayWriteRoom, type Writer } from '../core/live/permission.ts';
 import type { Refusal } from '../core/live/wire.ts';
-import { touchedEntries } from './effect.ts';
 import { judgeEntries } from './judge-entries.ts';
 import { MarkAuthors } from './mark-authors.ts';
 import { REFUSALS } from './sentences.ts';

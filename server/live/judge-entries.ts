@@ -5,10 +5,10 @@
  */
 import type * as Y from 'yjs';
 import { type RoomKind, TEXT_ROOT } from '../core/live/document.ts';
+import type { TouchedEntry } from '../core/live/effect.ts';
 import { mayWrite, type Writer } from '../core/live/permission.ts';
 import { SHAPES, textFits } from '../core/live/shapes.ts';
 import type { Refusal } from '../core/live/wire.ts';
-import type { TouchedEntry } from './effect.ts';
 import { type MarksBefore, mayTouchMark, mayTouchNod } from './judge-marks.ts';
 import { REFUSALS } from './sentences.ts';
 

@@ -1,8 +1,8 @@
 /**
  * What an update did to a document: which entries of which root types.
  *
- * In the flow: shadow transaction → [effect] → guard. Pure. Works from what the transaction touched, so its
- * cost follows the update and not the document.
+ * In the flow: shadow transaction → [effect] → guard; in a browser, an edit → [effect] → what waits to be sent.
+ * Pure. Works from what the transaction touched, so its cost follows the update and not the document.
  */
 import * as Y from 'yjs';
 
