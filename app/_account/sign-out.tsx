@@ -5,6 +5,7 @@ import { sentenceOf } from '#app/_api/client.ts';
 import { signOut } from '#app/_api/people.ts';
 import plain from '#app/_enter/plain.module.css';
 import { forgetDrafts } from '#app/_live/drafts.ts';
+import { dropCopies } from '#app/_live/room-copies.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
 import { words } from '#app/_words/en.ts';
@@ -23,8 +24,9 @@ export function SignOut({ guest }: { guest: boolean }) {
     setBusy(true);
     try {
       await signOut();
-      // Whoever uses this device next has no business with unsent words.
+      // Whoever uses this device next has no business with unsent words, nor with what was kept of boards.
       forgetDrafts();
+      dropCopies(() => true);
       location.replace('/');
     } catch (thrown) {
       setBusy(false);

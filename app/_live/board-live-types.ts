@@ -167,6 +167,10 @@ export interface CritiqueWriters {
   /** Puts cards into a new order, as one step: key of a card → its order. */
   orderCards(pictureId: string, orders: ReadonlyMap<string, string>): void;
   /** A measured card as measured again; a card of a teacher's own gone. */
+  /** When the line went, in ms of this machine's clock, while it is down. */
+  offlineSince: number | null;
+  /** What waits to be sent: root key and entry of each, as "marks/<id>". */
+  waiting: readonly string[];
   clearCard(pictureId: string, key: string): void;
 }
 

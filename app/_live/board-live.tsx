@@ -19,6 +19,7 @@ import { mayWriteRoom } from '#server/core/live/permission.ts';
 import type { BoardLive, Permissions, PointerHere, Preview } from './board-live-types.ts';
 import { BoardStore } from './board-store.ts';
 import type { Documents } from './documents.ts';
+import { clearPictureCopies } from './contact.ts';
 import { heldByOther, peopleHere, pointersHere, whenFree } from './presence.ts';
 import { BoardReaders, writerOf } from './read-board.ts';
 import { writersFor } from './writers.ts';
@@ -114,6 +115,8 @@ function readingsOf(store: BoardStore, readers: BoardReaders, board: BoardView, 
     conditions: readers.conditions(setup()),
     air: readers.air(setup()),
     focusOf: (pictureId: string) => readers.focus(painting(pictureId)),
+    offlineSince: store.offlineSince(),
+    waiting: store.waiting(),
     meantOf: (pictureId: string) => readers.meant(painting(pictureId)),
     answersOf: (pictureId: string) => readers.answers(painting(pictureId)),
     cardsOf: (pictureId: string) => readers.cards(painting(pictureId)),
@@ -129,7 +132,7 @@ function readingsOf(store: BoardStore, readers: BoardReaders, board: BoardView, 
 /** @param board As last fetched; its own id, person and role stay the same for the life of the provider. */
 export function BoardLiveProvider({ board, children }: { board: BoardView; children: ReactNode }) {
   const [{ store, readers }] = useState(() => ({
-    store: new BoardStore(addressOf(board.id), { ...board.me, role: board.role, self: true }),
+    store: new BoardStore(addressOf(board.id), board.id, { ...board.me, role: board.role, self: true }),
     readers: new BoardReaders(),
   }));
   const [preview, setPreview] = useState<Preview | null>(null);
@@ -152,6 +155,7 @@ export function BoardLiveProvider({ board, children }: { board: BoardView; child
     const live: BoardLive = {
       ...readingsOf(store, readers, board, fixed.documents),
       ...{ people, may: fixed.may, write: fixed.write },
+  useLine(store, board);
       dismissRefusal: (id) => store.dismissRefusal(id),
       heldBy: (what) => heldByOther(store.present, what, store.ownClientId()),
       hold: (what) => store.hold(what),
@@ -177,3 +181,22 @@ function usePeople(present: BoardStore['present'], store: BoardStore) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: `key` stands for who is in `present`.
   return useMemo(() => peopleHere(present, store.me), [key, store]);
 }
+/** What the browser itself says of the network; and what it may keep of the pictures that are there. */
+function useLine(store: BoardStore, board: BoardView): void {
+  useEffect(() => {
+    const [up, down] = [() => store.networkChanged(true), () => store.networkChanged(false)];
+    window.addEventListener('online', up);
+    window.addEventListener('offline', down);
+    return () => {
+      window.removeEventListener('online', up);
+      window.removeEventListener('offline', down);
+    };
+  }, [store]);
+  useEffect(() => {
+    clearPictureCopies(
+      board.id,
+      board.pictures.map(({ id }) => id),
+    );
+  }, [board.id, board.pictures]);
+}
+

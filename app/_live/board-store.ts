@@ -4,17 +4,20 @@
  * In the flow: live-room -> [board-store] -> snapshot -> screen. IO: WebSockets through its rooms. Rooms of
  * paintings are opened while somebody looks at them and closed a moment after.
  */
-import { uuidv4 } from 'lib0/random';
 import type * as Y from 'yjs';
 import { LOCAL_EDIT, type RoomKind, roomKind } from '#server/core/live/document.ts';
 import type { Presence, RoomName } from '#server/core/live/layout.ts';
 import { type PresentPerson, readPresence } from '#server/core/live/presence.ts';
+import { CLOSE, dropsCopy } from '#server/core/live/wire.ts';
 import type { ConnectionState, PersonHere, Refusal } from './board-live-types.ts';
-import { LiveRoom } from './live-room.ts';
-import { lostWords } from './lost-words.ts';
-
+import { clearStrangeCopies } from './contact.ts';
+import { LiveRoom, type Rejected } from './live-room.ts';
+import { RefusalList } from './refusal-list.ts';
+import { dropCopies } from './room-copies.ts';
 import { StepHistory } from './step-history.ts';
 
+/** Rooms that every board has open; without them there is no board. */
+const MAIN_ROOMS: readonly RoomName[] = ['setup', 'marks'];
 /** A room stays open this long after the last look, so that changing the picture and back costs nothing. */
 const LINGER_MS = 4000;
 /** Rooms opened for one change are waited for this long. */
@@ -33,26 +36,34 @@ type LocalPresence = Pick<Presence, 'pointer' | 'hold'>;
 export class BoardStore {
   readonly me: PersonHere;
   readonly history = new StepHistory(LOCAL_EDIT, () => this.#tell());
-  refusals: readonly Refusal[] = [];
   boardChanged = 0;
   /** Everybody's windows, this one among them, in order of client id. */
   present: readonly PresentPerson[] = [];
   readonly #address: string;
   readonly #rooms = new Map<RoomName, LiveRoom>();
   readonly #kept = new Set<RoomName>();
+  readonly #boardId: string;
+  readonly #refused: RefusalList;
   readonly #lookers = new Map<RoomName, number>();
   readonly #listeners = new Set<() => void>();
   readonly #presenceListeners = new Set<() => void>();
   #version = 0;
   #own: LocalPresence = { pointer: null, hold: null };
   #pointerTimer: ReturnType<typeof setTimeout> | null = null;
+  #offlineSince: number | null = null;
 
   /** @param address `ws://host/live/<boardId>`. */
-  constructor(address: string, me: PersonHere) {
+  constructor(address: string, boardId: string, me: PersonHere) {
     this.#address = address;
     this.me = me;
   }
+    this.#boardId = boardId;
 
+    this.#refused = new RefusalList(boardId, me.id);
+  }
+
+  get refusals(): readonly Refusal[] {
+    return this.#refused.list;
   subscribe = (listener: () => void): (() => void) => {
     this.#listeners.add(listener);
     return () => this.#listeners.delete(listener);
@@ -71,6 +82,7 @@ export class BoardStore {
   look(name: RoomName): () => void {
     this.#lookers.set(name, (this.#lookers.get(name) ?? 0) + 1);
     if (!this.#rooms.has(name)) this.#open(name);
+    this.#refused.recall();
     return () => {
       this.#lookers.set(name, (this.#lookers.get(name) ?? 1) - 1);
       setTimeout(() => this.#closeUnlooked(name), LINGER_MS);
@@ -110,11 +122,24 @@ export class BoardStore {
   /** The worst of all lines: one that is down or shut matters more than one that is up. */
   connection(): ConnectionState {
     const rooms = [...this.#rooms.values()];
-    const main = rooms.filter(({ name }) => name === 'setup' || name === 'marks');
+    const main = rooms.filter(({ name }) => MAIN_ROOMS.includes(name));
     if (main.some(({ state }) => state === 'closed')) return 'closed';
     if (rooms.some(({ state }) => state === 'offline')) return 'offline';
     if (rooms.some(({ wasOffline }) => wasOffline)) return 'catching-up';
-    return main.every(({ loaded }) => loaded) ? 'connected' : 'connecting';
+    return main.every(({ state }) => state === 'connected') ? 'connected' : 'connecting';
+  }
+
+  /** When the line went, in ms, while it is down; else null. */
+  offlineSince = (): number | null => this.#offlineSince;
+
+  /** What waits to be sent: root key and entry of each, from all rooms. */
+  waiting(): string[] {
+    return [...this.#rooms.values()].flatMap(({ waiting }) => [...waiting.entries]);
+  }
+
+  /** The browser says that it went off the network, or is back on it. */
+  networkChanged(up: boolean): void {
+    for (const room of this.#rooms.values()) room.lineChanged(up);
   }
 
   closedSentence(): string | null {
@@ -142,15 +167,24 @@ export class BoardStore {
   }
 
   dismissRefusal(id: string): void {
-    this.refusals = this.refusals.filter((refusal) => refusal.id !== id);
+    this.#refused.dismiss(id);
     this.#tell();
   }
 
   #open(name: RoomName): void {
-    const room = new LiveRoom(this.#address, name, {
-      changed: () => this.#tell(),
-      line: () => this.#tell(),
-      refused: (sentence, before) => this.#refused(name, sentence, before),
+    const place = { personId: this.me.id, boardId: this.#boardId, room: name };
+    const room: LiveRoom = new LiveRoom(this.#address, place, {
+      changed: () => {
+        if (room.state === 'connected') this.#refused.arrived(room);
+        this.#tell();
+      },
+      line: () => this.#lineChanged(),
+      renewed: (before) => {
+        this.history.forget(before);
+        this.#attend(room);
+      },
+      refused: (rejected) => this.#refused.refused(room, rejected),
+      shut: (rejected) => this.#shut(room, rejected),
       announced: () => {
         this.boardChanged++;
         this.#tell();
@@ -176,20 +210,24 @@ export class BoardStore {
     this.#say({});
   }
 
-  #refused(name: RoomName, sentence: string, before: Y.Doc): void {
-    this.history.forget(before);
-    const room = this.#rooms.get(name);
-    if (!room) return;
-    this.#attend(room);
-    const id = uuidv4();
-    this.refusals = [...this.refusals, { id, sentence, draft: null }];
-    const { doc } = room;
-    room.provider.once('sync', () => {
-      const draft = lostWords(before, doc, this.me.id);
-      this.refusals = this.refusals.map((refusal) => (refusal.id === id ? { ...refusal, draft } : refusal));
-      before.destroy();
-      this.#tell();
-    });
+  /** Whoever has no business here any more keeps nothing of the board; without a session, nothing at all. */
+  #shut(room: LiveRoom, rejected: Rejected): void {
+    this.#refused.shut(room, rejected);
+    if (!dropsCopy(rejected.code)) return;
+    if (rejected.code === CLOSE.notEntered) dropCopies(() => true);
+    else if (MAIN_ROOMS.includes(room.name)) dropCopies(({ boardId }) => boardId === this.#boardId);
+    this.#tell();
+  }
+
+  #lineChanged(): void {
+    const connection = this.connection();
+    if (connection === 'offline') this.#offlineSince ??= Date.now();
+    else if (connection === 'connected' || connection === 'closed') {
+      // Back after a time without a line: what this browser still may keep is asked anew.
+      if (this.#offlineSince !== null && connection === 'connected') void clearStrangeCopies(this.me.id);
+      this.#offlineSince = null;
+    }
+    this.#tell();
   }
 
   #closeUnlooked(name: RoomName): void {

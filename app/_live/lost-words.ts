@@ -13,10 +13,28 @@ import { readMarks } from '#server/core/live/marks.ts';
  */
 export function lostWords(before: Y.Doc, fresh: Y.Doc, personId: string): string | null {
   const kept = new Map(readMarks(fresh).map((mark) => [mark.id, mark.text]));
-  const lost = readMarks(before)
-    .filter((mark) => mark.author === personId && mark.text !== '' && kept.get(mark.id) !== mark.text)
-    .map((mark) => mark.text);
+  const lost = ownMarks(before, personId).filter((mark) => kept.get(mark.id) !== mark.text);
   const intention = before.getText('intention').toString();
-  if (intention !== '' && intention !== fresh.getText('intention').toString()) lost.push(intention);
-  return lost.length > 0 ? lost.join('\n\n') : null;
+  const lostIntention = intention !== fresh.getText('intention').toString() ? intention : '';
+  return joined([...lost.map(({ text }) => text), lostIntention]);
+}
+
+/**
+ * The words of `personId` among entries that never reached the server, where there is nothing to compare with.
+ *
+ * @param unsent Root key and entry, as "marks/<id>"; the intention by its root key alone.
+ */
+export function unsentWords(before: Y.Doc, unsent: ReadonlySet<string>, personId: string): string | null {
+  const marks = ownMarks(before, personId).filter(({ id }) => unsent.has(`marks/${id}`));
+  const intention = unsent.has('intention') ? before.getText('intention').toString() : '';
+  return joined([...marks.map(({ text }) => text), intention]);
+}
+
+function ownMarks(doc: Y.Doc, personId: string) {
+  return readMarks(doc).filter(({ author }) => author === personId);
+}
+
+function joined(words: readonly string[]): string | null {
+  const said = words.filter((each) => each !== '');
+  return said.length > 0 ? said.join('\n\n') : null;
 }

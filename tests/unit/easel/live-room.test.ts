@@ -101,7 +101,7 @@ beforeEach(async () => {
   shut = null;
   docs.clear();
   port = await listen();
-  store = new BoardStore(`ws://127.0.0.1:${port}/live/b`, ME);
+  store = new BoardStore(`ws://127.0.0.1:${port}/live/b`, 'b', ME);
   letGo = [];
 });
 
