@@ -59,6 +59,8 @@ function join(settings: Environment, live: Live, runner: Runner): Services {
       return taken;
     },
     measuresOf: (boardId, pictureId) => runner.measuresOf(boardId, pictureId),
+    isVeiled: (boardId) => live.isVeiled(boardId),
+    impressionsOf: (boardId, pictureId) => live.impressionsOf(boardId, pictureId),
     pictureNoted(boardId, pictureId) {
       runner.pictureNoted(boardId, pictureId);
       announce(boardId);

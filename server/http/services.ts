@@ -15,6 +15,10 @@ export interface Services {
   takeInPicture(incoming: IncomingPicture): Promise<{ id: string; width: number; height: number }>;
   /** The current measures of a painting, or what is being done about them. */
   measuresOf(boardId: string, pictureId: string): Promise<MeasureDocument | Pending>;
+  /** Whether a class keeps references and figures from everybody on the board just now. */
+  isVeiled(boardId: string): Promise<boolean>;
+  /** What everybody saw first in a painting; null while it is kept back. */
+  impressionsOf(boardId: string, pictureId: string): Promise<{ personId: string; text: string }[] | null>;
   /** What is noted of a painting changed: browsers hear of it, and it is measured again where that counts. */
   pictureNoted(boardId: string, pictureId: string): void;
   /** A picture went: its painting room closes, its live history goes, the board measures again. */

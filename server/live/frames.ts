@@ -8,6 +8,7 @@ import {
   MESSAGE_EPOCH,
   MESSAGE_REFUSED,
   MESSAGE_SYNC,
+  MESSAGE_TIME,
   type Refusal,
 } from '../core/live/wire.ts';
 
@@ -66,6 +67,11 @@ export function announceFrame(): Uint8Array {
 
 export function epochFrame(epoch: number): Uint8Array {
   return frame(MESSAGE_EPOCH, (encoder) => encoding.writeVarUint(encoder, epoch));
+}
+
+/** @param nowMs The server's time, milliseconds since 1970. */
+export function timeFrame(nowMs: number): Uint8Array {
+  return frame(MESSAGE_TIME, (encoder) => encoding.writeVarUint(encoder, nowMs));
 }
 
 export function refusedFrame(refusal: Refusal): Uint8Array {

@@ -6,6 +6,7 @@
  * Pure apart from its own shadow.
  */
 import * as Y from 'yjs';
+import type { ClassState } from '../core/class/state.ts';
 import { declareRoots, type RoomKind, roomKind } from '../core/live/document.ts';
 import { touchedEntries } from '../core/live/effect.ts';
 import { ROOT_KEYS, type RoomName } from '../core/live/layout.ts';
@@ -24,6 +25,13 @@ const KEPT_CLIENTS = 50_000;
 /** What a room may grow to, in bytes of updates. */
 export const ROOM_BYTES = 64_000_000;
 
+/** What a guard goes by that stands in other rooms of the board. */
+export interface BoardFacts {
+  /** Whether a painting may be sketched over now. */
+  allowsSketch(pictureId: string): boolean;
+  classNow(): ClassState;
+}
+
 export class Guard {
   readonly #kind: RoomKind;
   readonly #room: RoomName;
@@ -31,7 +39,7 @@ export class Guard {
   /** Yjs client id → person; ids of one person are not taken over by another while the room is open. */
   readonly #clients = new Map<number, string>();
   readonly #truth: () => Uint8Array;
-  readonly #allowsSketch: (pictureId: string) => boolean;
+  readonly #facts: BoardFacts;
   /** Null until the first update is tried, and after a refusal: many come only to look. */
   #standing: Y.Doc | null = null;
   #sizeBytes: number;
@@ -39,19 +47,14 @@ export class Guard {
   /**
    * @param truth What the shadow must equal after a refusal: all that is accepted, stored or being stored.
    * @param sizeBytes Of the updates that the room was loaded from.
-   * @param allowsSketch Whether a painting may be sketched over now; asked of in the `marks` room.
+   * @param facts Of the board's other rooms, asked anew for every update.
    */
-  constructor(
-    room: RoomName,
-    truth: () => Uint8Array,
-    sizeBytes: number,
-    allowsSketch: (pictureId: string) => boolean,
-  ) {
+  constructor(room: RoomName, truth: () => Uint8Array, sizeBytes: number, facts: BoardFacts) {
     this.#room = room;
     this.#kind = roomKind(room);
     this.#truth = truth;
     this.#sizeBytes = sizeBytes;
-    this.#allowsSketch = allowsSketch;
+    this.#facts = facts;
   }
 
   /** Tries an update from a browser. Whatever it is, the room's document is not touched. */
@@ -166,8 +169,9 @@ export class Guard {
   }
 
   #context(writer: Writer | null) {
-    const before = { authors: this.#authors, allowsSketch: this.#allowsSketch };
-    return { doc: this.#shadow, kind: this.#kind, before, writer };
+    const { allowsSketch, classNow } = this.#facts;
+    const before = { authors: this.#authors, allowsSketch, class: classNow() };
+    return { doc: this.#shadow, room: this.#room, kind: this.#kind, before, writer };
   }
 
   #accept(tried: Tried, personId: string): void {

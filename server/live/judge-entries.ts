@@ -4,20 +4,24 @@
  * In the flow: effect → [judgeEntries] → guard. Pure.
  */
 import type * as Y from 'yjs';
+import type { ClassState } from '../core/class/state.ts';
 import { type RoomKind, TEXT_ROOT } from '../core/live/document.ts';
 import type { TouchedEntry } from '../core/live/effect.ts';
+import type { RoomName } from '../core/live/layout.ts';
 import { mayWrite, type Writer } from '../core/live/permission.ts';
 import { SHAPES, textFits } from '../core/live/shapes.ts';
 import type { Refusal } from '../core/live/wire.ts';
+import { refusedByClass } from './judge-class.ts';
 import { type MarksBefore, mayTouchMark, mayTouchNod } from './judge-marks.ts';
 import { REFUSALS } from './sentences.ts';
 
 export interface Judgement {
   /** The shadow, after the update. */
   doc: Y.Doc;
+  room: RoomName;
   kind: RoomKind;
-  /** What the marks and the leave to sketch were before the update. */
-  before: MarksBefore;
+  /** What the marks, the leave to sketch and the class were before the update. */
+  before: MarksBefore & { class: ClassState };
   /** Null = the server itself, which may write everything that fits. */
   writer: Writer | null;
 }
@@ -31,11 +35,16 @@ export function judgeEntries(judgement: Judgement, touched: TouchedEntry[]): Ref
   return null;
 }
 
-function mayTouch({ doc, kind, before, writer }: Judgement, { root, key }: TouchedEntry): Refusal | null {
+function mayTouch({ doc, room, kind, before, writer }: Judgement, entry: TouchedEntry): Refusal | null {
+  const { root, key } = entry;
   if (writer === null) return null;
   if (!mayWrite(writer, kind, root)) {
-    return root === 'result' ? REFUSALS.serverOnly() : REFUSALS.mayNotWrite('this');
+    const serversOwn = root === 'result' || root === 'kept';
+    return serversOwn ? REFUSALS.serverOnly() : REFUSALS.mayNotWrite('this');
   }
+  const gone = key !== null && !doc.getMap(root).has(key);
+  const late = refusedByClass({ state: before.class, room, writer, entry, gone, nowMs: Date.now() });
+  if (late) return late;
   if (kind !== 'marks' || key === null) return null;
   return root === 'nods' ? mayTouchNod(writer, key) : mayTouchMark(doc, before, writer, key);
 }

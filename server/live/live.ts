@@ -7,11 +7,20 @@
 import type { IncomingMessage } from 'node:http';
 import type { Duplex } from 'node:stream';
 import type * as Y from 'yjs';
+import { isVeiled } from '../core/class/state.ts';
 import type { LiveResult, RoomName } from '../core/live/layout.ts';
 import { writeResult } from '../core/live/painting.ts';
 import { eraseBoardRooms, eraseRoom } from '../store/live-updates.ts';
 import { Appends } from './appends.ts';
-import { announceFrame, presenceFrame } from './frames.ts';
+import { presenceFrame } from './frames.ts';
+import {
+  announce,
+  forgetPictureInClass,
+  type Impression,
+  impressionsOf,
+  tellOfLastWords,
+  whenRevealed,
+} from './impressions.ts';
 import { recheck } from './recheck.ts';
 import type { Room } from './room.ts';
 import { Rooms } from './rooms.ts';
@@ -41,7 +50,11 @@ export interface Live {
   closeBoard(boardId: string): Promise<void>;
   /** A picture went: closes its room and erases that room's history. */
   closePicture(boardId: string, pictureId: string): Promise<void>;
-  /** Tells every browser on the board that pictures or people changed. */
+  /** Whether a class keeps references and figures from everybody on the board just now. */
+  isVeiled(boardId: string): Promise<boolean>;
+  /** What everybody saw first in a painting; null while it is kept back. */
+  impressionsOf(boardId: string, pictureId: string): Promise<Impression[] | null>;
+  /** Tells every browser on the board that pictures, people or revealed impressions changed. */
   announce(boardId: string): Promise<void>;
   /** Makes an edit of the server's own; stored first, like any other. @throws when it does not fit the layout. */
   writeAsServer(boardId: string, room: RoomName, edit: (doc: Y.Doc) => void): Promise<void>;
@@ -56,7 +69,14 @@ export interface Live {
 /** Makes the live part. Call `flush` before the database closes. */
 export function createLive({ onRoomChanged, onTrouble = () => {} }: LiveOptions): Live {
   const appends = new Appends();
-  const rooms = new Rooms(appends, (room) => onRoomChanged(room.boardId, room.name), onTrouble);
+  const rooms: Rooms = new Rooms(appends, {
+    changed(room) {
+      onRoomChanged(room.boardId, room.name);
+      if (room.name.startsWith('silent/')) tellOfLastWords(rooms, room.boardId).catch(onTrouble);
+    },
+    revealed: (boardId) => whenRevealed(rooms, boardId),
+    failed: onTrouble,
+  });
   const doorway = new Doorway(rooms, onTrouble);
   const stopSigns = signsOfLife(rooms);
 
@@ -88,10 +108,11 @@ export function createLive({ onRoomChanged, onTrouble = () => {} }: LiveOptions)
     async closePicture(boardId, pictureId) {
       await endRooms(rooms, appends, boardId, (room) => room.name === `painting/${pictureId}`);
       await eraseRoom(boardId, `painting/${pictureId}`);
+      await forgetPictureInClass(rooms, boardId, pictureId);
     },
-    async announce(boardId) {
-      for (const room of await rooms.present(boardId)) if (room.name === 'setup') room.tell(announceFrame());
-    },
+    announce: (boardId) => announce(rooms, boardId),
+    isVeiled: async (boardId) => isVeiled(await rooms.class.read(boardId)),
+    impressionsOf: (boardId, pictureId) => impressionsOf(rooms, boardId, pictureId),
     async flush() {
       doorway.close();
       stopSigns();

@@ -17,7 +17,11 @@ const STATE_CHARACTERS = 4000;
 const ENTRIES = 2000;
 const KEPT_CLOCKS = 10_000;
 
-const State = z.looseObject({ pointer: Presence.shape.pointer, hold: Presence.shape.hold });
+/** Everything but the person; what is not named here is not passed on. */
+const { person: _session, ...TOLD } = Presence.shape;
+const State = z.object(TOLD);
+/** Wishes of people who left are remembered, so that a dropped line costs nobody their place. */
+const KEPT_WISHES = 500;
 
 interface Present {
   connection: Connection;
@@ -28,6 +32,7 @@ export class PresenceDesk {
   readonly #present = new Map<number, Present>();
   readonly #clocks = new Map<number, number>();
   readonly #changed = new Set<number>();
+  readonly #wishes = new Map<string, { id: string; sinceMs: number }>();
   readonly #connections: ReadonlySet<Connection>;
   #timer: NodeJS.Timeout | null = null;
 
@@ -84,9 +89,21 @@ export class PresenceDesk {
     }
     const parsed = State.safeParse(raw);
     if (!parsed.success) return;
-    const state = JSON.stringify({ ...parsed.data, person: connection.person });
+    const wish = this.#wishOf(connection.person.id, parsed.data.wish);
+    const state = JSON.stringify({ ...parsed.data, wish, person: connection.person });
     this.#present.set(clientId, { connection, state });
     this.#touch(clientId);
+  }
+
+  /** When a wish was first raised is ours to say, or whoever likes would stand first. */
+  #wishOf(personId: string, wish: Presence['wish']): Presence['wish'] {
+    if (!wish) return null;
+    const known = this.#wishes.get(personId);
+    if (known?.id === wish.id) return known;
+    if (this.#wishes.size >= KEPT_WISHES) this.#wishes.clear();
+    const raised = { id: wish.id, sinceMs: Date.now() };
+    this.#wishes.set(personId, raised);
+    return raised;
   }
 
   #touch(clientId: number): void {

@@ -5,6 +5,7 @@
  * stored, so nobody is ever shown what a crash could take back. IO: the store, through `appends`.
  */
 import * as Y from 'yjs';
+import type { ClassState } from '../core/class/state.ts';
 import { documentFrom } from '../core/live/document.ts';
 import type { RoomName } from '../core/live/layout.ts';
 import type { Refusal } from '../core/live/wire.ts';
@@ -12,7 +13,7 @@ import { lastUpdateId, readRoom, replaceBySnapshot } from '../store/live-updates
 import { isDiskFull } from '../store/trouble.ts';
 import type { Appends } from './appends.ts';
 import type { Connection } from './connection.ts';
-import { answerFrame, askFrame, epochFrame, updateFrame, wholeFrame } from './frames.ts';
+import { answerFrame, askFrame, epochFrame, timeFrame, updateFrame, wholeFrame } from './frames.ts';
 import { Guard } from './guard.ts';
 import { PresenceDesk } from './presence-desk.ts';
 import { REFUSALS } from './sentences.ts';
@@ -26,6 +27,8 @@ export interface RoomSurroundings {
   changed(room: Room): void;
   /** Whether a painting of the board may be sketched over now. */
   allowsSketch(boardId: string, pictureId: string): boolean;
+  /** What the board's class is doing now. */
+  classNow(boardId: string): ClassState;
   /** Called when the last person left. */
   emptied(room: Room): void;
 }
@@ -69,12 +72,10 @@ export class Room {
     this.#around = around;
     this.#history = history.updates;
     this.#looseBytes = bytesIn(history.updates.slice(history.updates.length - history.loose));
-    this.#guard = new Guard(
-      place.name,
-      () => this.#accepted(),
-      bytesIn(history.updates),
-      (pictureId) => around.allowsSketch(place.boardId, pictureId),
-    );
+    this.#guard = new Guard(place.name, () => this.#accepted(), bytesIn(history.updates), {
+      allowsSketch: (pictureId) => around.allowsSketch(place.boardId, pictureId),
+      classNow: () => around.classNow(place.boardId),
+    });
   }
 
   /** Loads a room from the store. @throws what the store throws. */
@@ -122,6 +123,7 @@ export class Room {
     this.connections.add(connection);
     connection.send(epochFrame(this.epoch));
     connection.send(this.presence.stateFor(connection));
+    if (this.name === 'class') connection.send(timeFrame(Date.now()));
   }
 
   leave(connection: Connection): void {

@@ -5,6 +5,7 @@
  */
 import type { RoomName } from '../core/live/layout.ts';
 import type { Appends } from './appends.ts';
+import { ClassDesk } from './class-desk.ts';
 import { Room, type RoomSurroundings } from './room.ts';
 import { SketchLeave } from './sketch-leave.ts';
 
@@ -17,30 +18,48 @@ const COMPACT_FROM_BYTES = 256_000;
 /** A log of this many is compacted although people are there. */
 const COMPACT_BUSY_FROM = 5000;
 
+export interface RoomsTell {
+  /** Called after people's changes were stored and passed on. */
+  changed(room: Room): void;
+  /** Called when first impressions of a board were revealed, or are kept back again. */
+  revealed(boardId: string): Promise<void>;
+  /** Hears what went wrong where nobody waits for it; the log stays as it was. */
+  failed(thrown: unknown): void;
+}
+
 export class Rooms {
   readonly #rooms = new Map<string, Promise<Room>>();
   readonly #around: RoomSurroundings;
   readonly #lingering = new Map<Room, NodeJS.Timeout>();
   readonly #failed: (thrown: unknown) => void;
   readonly #sketchLeave = new SketchLeave((boardId, name, act) => this.use(boardId, name, act));
+  /** What the class of each board is doing. */
+  readonly class: ClassDesk;
 
-  /**
-   * @param changed Called after people's changes were stored and passed on.
-   * @param failed Hears what went wrong when a room was put away; the log stays as it was.
-   */
-  constructor(appends: Appends, changed: (room: Room) => void, failed: (thrown: unknown) => void) {
+  /** @param tell Whom the rooms tell of what happened in them. */
+  constructor(appends: Appends, { changed, revealed, failed }: RoomsTell) {
     this.#failed = failed;
+    this.class = new ClassDesk({
+      write: (boardId, change) => this.use(boardId, 'class', (room) => room.write(change)),
+      revealed,
+      failed,
+    });
     this.#around = {
       appends,
       changed,
       emptied: (room) => this.#linger(room),
-      stored: (room) => this.#sketchLeave.hear(room),
+      stored: (room) => {
+        this.#sketchLeave.hear(room);
+        this.class.hear(room);
+      },
+      classNow: (boardId) => this.class.now(boardId),
       allowsSketch: (boardId, pictureId) => this.#sketchLeave.allows(boardId, pictureId),
     };
   }
 
   /** Resolves once the guard of a room knows what it needs of the board's other rooms. @throws what the store throws. */
   async ready({ boardId, name }: Room): Promise<void> {
+    await this.class.know(boardId);
     if (name === 'marks') await this.#sketchLeave.know(boardId);
   }
 
@@ -85,6 +104,8 @@ export class Rooms {
     this.#stopLingering(room);
     this.#rooms.delete(keyOf(room.boardId, room.name));
     if (room.name === 'marks') this.#sketchLeave.forget(room.boardId);
+    if (![...this.#rooms.keys()].some((key) => key.startsWith(`${room.boardId}/`)))
+      this.class.forget(room.boardId);
     room.destroy();
   }
 
@@ -117,7 +138,9 @@ export class Rooms {
     this.#stopLingering(room);
     if (!room.idle) return;
     try {
-      if (room.loose >= COMPACT_FROM || room.looseBytes >= COMPACT_FROM_BYTES) await room.compact();
+      // What somebody wrote in silence and took back is nobody's business: no log of it stays.
+      const due = room.name.startsWith('silent/') ? room.loose > 0 : room.loose >= COMPACT_FROM;
+      if (due || room.looseBytes >= COMPACT_FROM_BYTES) await room.compact();
     } catch (thrown) {
       this.#failed(thrown);
     }

@@ -36,6 +36,32 @@ export const REFUSALS = {
       CLOSE.notAllowed,
       'A nod is given in one’s own name and no other. Your last change was taken back.',
     ),
+  markingClosed: () =>
+    refusal(
+      CLOSE.notAllowed,
+      'The marking is closed for now by who runs the class. Your last change was taken back.',
+    ),
+  /** @param what Completes "This is the time for …". */
+  notInStep: (what: string) =>
+    refusal(
+      CLOSE.notAllowed,
+      `This is the time for ${what}; that comes later. Your last change was taken back.`,
+    ),
+  noImpression: () =>
+    refusal(
+      CLOSE.notAllowed,
+      'First impressions are written in the silent look, of the painting that is looked at. It was taken back.',
+    ),
+  foreignSilence: () =>
+    refusal(
+      CLOSE.notAllowed,
+      'First impressions are read by nobody but who wrote them until the silent look is over.',
+    ),
+  veiled: () =>
+    refusal(
+      CLOSE.veiled,
+      'A painting is being looked at in silence. Planes, cards and marks come when the silent look is over.',
+    ),
   foreignHistory: () =>
     refusal(CLOSE.notAllowed, 'This change came in another person’s name. It was taken back.'),
   badShape: (where: string) =>

@@ -11,6 +11,7 @@ import { hiddenPainters } from '../access/consent.ts';
 import { originAllowed } from '../access/origin.ts';
 import { roleOn } from '../access/roles.ts';
 import { readSession, sessionIdOf } from '../access/session.ts';
+import { silentPicture } from '../core/class/state.ts';
 import type { BoardRole } from '../core/contract/roles.ts';
 import { parseRoomName, type RoomName } from '../core/live/layout.ts';
 import type { Refusal } from '../core/live/wire.ts';
@@ -94,6 +95,9 @@ export class Doorway {
   #refusalAt(room: Room, { epoch, person }: Admission): Refusal | null {
     if (room.gone) return REFUSALS.troubled();
     if (epoch !== null && epoch !== room.epoch) return REFUSALS.epochOver();
+    if (isKeptInSilence(room.name) && silentPicture(this.#rooms.class.now(room.boardId)) !== null) {
+      return REFUSALS.veiled();
+    }
     const crowded = (this.#open.get(person.id) ?? 0) >= SOCKETS_OF_ONE;
     return crowded ? REFUSALS.tooManySockets(SOCKETS_OF_ONE) : null;
   }
@@ -130,9 +134,10 @@ async function admit(request: IncomingMessage): Promise<Admission | Refusal> {
   // Role and consent are read last: whoever is seated on their word is there when a change looks for them.
   const role = await roleOn(visitor, place.boardId);
   if (role === null) return REFUSALS.notOnBoard();
+  if (isForeignSilence(place.room, visitor.personId)) return REFUSALS.foreignSilence();
   const hidden = await hiddenPainters(place.boardId, visitor.personId, role);
-  if (place.pictureId !== null && painter === null) return REFUSALS.noSuchRoom();
-  if (painter !== null && hidden.has(painter)) return REFUSALS.noSuchRoom();
+  const shown = painter === null ? place.pictureId === null : !hidden.has(painter);
+  if (!shown) return REFUSALS.noSuchRoom();
   return {
     boardId: place.boardId,
     room: place.room,
@@ -141,6 +146,16 @@ async function admit(request: IncomingMessage): Promise<Admission | Refusal> {
     sessionId: sessionIdOf(cookie ?? null) ?? '',
     epoch: place.epoch,
   };
+}
+
+/** First impressions of somebody else: a room that nobody but its own person gets into, before and after. */
+function isForeignSilence(room: RoomName, personId: string): boolean {
+  return room.startsWith('silent/') && room !== `silent/${personId}`;
+}
+
+/** Rooms that hold figures, what was read off the reference, or what others said: nobody is given them in a silent look. */
+function isKeptInSilence(room: RoomName): boolean {
+  return room === 'setup' || room === 'marks' || room.startsWith('painting/');
 }
 
 interface Place {

@@ -91,10 +91,20 @@ export async function painterOf(boardId: string, pictureId: string): Promise<str
 }
 
 /** The rooms of paintings on the board in which anything was written. */
-export async function paintingRoomsOf(boardId: string): Promise<`painting/${string}`[]> {
-  const rows = await database().$queryRaw<{ room: `painting/${string}` }[]>`
-    SELECT "room" FROM "LiveSnapshot" WHERE "boardId" = ${boardId} AND "room" LIKE 'painting/%'
-    UNION SELECT "room" FROM "LiveUpdate" WHERE "boardId" = ${boardId} AND "room" LIKE 'painting/%'`;
+export function paintingRoomsOf(boardId: string): Promise<`painting/${string}`[]> {
+  return roomsNamed(boardId, 'painting');
+}
+
+/** The rooms of first impressions on the board in which anything was written. */
+export function silentRoomsOf(boardId: string): Promise<`silent/${string}`[]> {
+  return roomsNamed(boardId, 'silent');
+}
+
+async function roomsNamed<Kind extends string>(boardId: string, kind: Kind): Promise<`${Kind}/${string}`[]> {
+  const pattern = `${kind}/%`;
+  const rows = await database().$queryRaw<{ room: `${Kind}/${string}` }[]>`
+    SELECT "room" FROM "LiveSnapshot" WHERE "boardId" = ${boardId} AND "room" LIKE ${pattern}
+    UNION SELECT "room" FROM "LiveUpdate" WHERE "boardId" = ${boardId} AND "room" LIKE ${pattern}`;
   return rows.map(({ room }) => room);
 }
 

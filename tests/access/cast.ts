@@ -35,6 +35,8 @@ export async function openStage(): Promise<Stage> {
       height: 1,
     }),
     measuresOf: async () => ({ pending: 'Not measured in this test' }),
+    isVeiled: (board) => server.live.isVeiled(board),
+    impressionsOf: (board, picture) => server.live.impressionsOf(board, picture),
     pictureNoted: () => undefined,
     pictureRemoved: (board, picture) => server.live.closePicture(board, picture),
     boardRemoved: (board) => server.live.closeBoard(board),

@@ -3,6 +3,9 @@
  * y-websocket client. What may be done is done, what may not leaves everything as it was.
  */
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { startClass } from '#server/core/class/run.ts';
+import { USUAL_LENGTHS } from '#server/core/class/steps.ts';
+import type { RoomName } from '#server/core/live/layout.ts';
 import { putMark } from '#server/core/live/marks.ts';
 import { CLOSE } from '#server/core/live/wire.ts';
 import { may, type Relation } from '#server/core/permissions/may.ts';
@@ -81,12 +84,21 @@ describe('in the rooms', () => {
   });
 });
 
+/** The room that the probe is about; first impressions are tried in the silent look of a class. */
+async function roomFor(probe: RoomProbe, boardId: string, person: Somebody): Promise<RoomName> {
+  if (probe.room === 'painting') return `painting/${await aPainting(boardId, person.id)}`;
+  if (probe.room !== 'silent') return probe.room;
+  await stage.server.live.writeAsServer(boardId, 'class', (doc) => {
+    startClass(doc, [{ pictureId: 'p', painterId: person.id }], USUAL_LENGTHS);
+  });
+  return `silent/${person.id}`;
+}
+
 /** Edits as `who` in a room with things of `person`, and looks at what the server then has. */
 async function editIn(probe: RoomProbe, who: Somebody, person: Somebody): Promise<Outcome> {
   const { server } = stage;
   const boardId = await aBoard(stage);
-  const room =
-    probe.room === 'painting' ? (`painting/${await aPainting(boardId, person.id)}` as const) : probe.room;
+  const room = await roomFor(probe, boardId, person);
   if (room === 'marks') {
     await server.live.writeAsServer(boardId, room, (doc) => putMark(doc, aMark('theirs', person.id)));
   }
@@ -94,6 +106,7 @@ async function editIn(probe: RoomProbe, who: Somebody, person: Somebody): Promis
   const client = join(server.port, who, boardId, room);
   try {
     const code = await Promise.race([client.synced.then(() => null), client.closed.then((end) => end.code)]);
+    if (code === CLOSE.notAllowed) return 'refused';
     if (code !== null) return code === CLOSE.noSuchRoom ? 'hidden' : 'not entered';
     probe.edit(client.doc, { meId: who.id, ownerId: person.id, markId: 'theirs' });
     const stored = eventually('the edit is taken', async () => {

@@ -19,7 +19,8 @@ export interface Given {
 
 export interface RoomProbe {
   what: string;
-  room: 'setup' | 'marks' | 'painting';
+  /** `silent` is the room of whose things it is tried on. */
+  room: 'setup' | 'marks' | 'painting' | 'class' | 'silent';
   relations: readonly Relation[];
   edit(doc: Y.Doc, given: Given): void;
 }
@@ -90,6 +91,14 @@ export const ROOM_PROBES: Record<RoomAction, RoomProbe[]> = {
   'room.cards': [painting('cards', 'picture.what', 'lift the darks')],
   'room.hide': [painting('hidden', 'theirs', true)],
   'room.sketch': [painting('allows', 'sketch', true)],
+  'room.said': [painting('said', 'first', 'I lift the far hills')],
+  'room.class': [
+    entry('class', ['other'], 'class', 'order', ['one', 'two']),
+    entry('class', ['other'], 'class', 'closed', true),
+    entry('class', ['other'], 'class', 'look', { personId: 'somebody', since: 1 }),
+  ],
+  'room.kept': [entry('class', ['other'], 'kept', 'shown-p', 1)],
+  'room.silent': [entry('silent', ['own', 'other'], 'notes', 'p', 'The light behind the reeds')],
   'room.result': [painting('result', 'number', 99)],
   'room.mark': [
     {

@@ -5,7 +5,7 @@ import { WebsocketProvider } from 'y-websocket';
 import * as Y from 'yjs';
 import { declareRoots } from '#server/core/live/document.ts';
 import type { RoomName } from '#server/core/live/layout.ts';
-import { MESSAGE_ANNOUNCE, MESSAGE_EPOCH, MESSAGE_REFUSED } from '#server/core/live/wire.ts';
+import { MESSAGE_ANNOUNCE, MESSAGE_EPOCH, MESSAGE_REFUSED, MESSAGE_TIME } from '#server/core/live/wire.ts';
 
 const PATIENCE_MS = 20_000;
 
@@ -32,6 +32,7 @@ export async function joinRoom(
   });
   provider.messageHandlers[MESSAGE_EPOCH] = (_encoder, decoder) => decoding.readVarUint(decoder);
   provider.messageHandlers[MESSAGE_ANNOUNCE] = () => undefined;
+  provider.messageHandlers[MESSAGE_TIME] = (_encoder, decoder) => decoding.readVarUint(decoder);
   provider.messageHandlers[MESSAGE_REFUSED] = (_encoder, decoder) => decoding.readVarString(decoder);
   await new Promise<void>((synced) => provider.on('sync', (isSynced: boolean) => isSynced && synced()));
   return { doc, leave: () => provider.destroy() };

@@ -18,6 +18,7 @@ import {
   MESSAGE_EPOCH,
   MESSAGE_REFUSED,
   MESSAGE_SYNC,
+  MESSAGE_TIME,
   Refusal,
 } from '#server/core/live/wire.ts';
 import { createLive, type Live } from '#server/live/live.ts';
@@ -145,6 +146,7 @@ export function join(
   });
   const refusals: string[] = [];
   provider.messageHandlers[MESSAGE_EPOCH] = (_encoder, decoder) => decoding.readVarUint(decoder);
+  provider.messageHandlers[MESSAGE_TIME] = (_encoder, decoder) => decoding.readVarUint(decoder);
   let news = 0;
   provider.messageHandlers[MESSAGE_ANNOUNCE] = () => {
     news++;

@@ -8,6 +8,7 @@
 import type { WebSocket } from 'ws';
 import * as sync from 'y-protocols/sync';
 import * as Y from 'yjs';
+import { setSwitch } from '#server/core/class/run.ts';
 import type { RoomName } from '#server/core/live/layout.ts';
 import { putMark } from '#server/core/live/marks.ts';
 import { CLOSE } from '#server/core/live/wire.ts';
@@ -70,6 +71,7 @@ async function aScene(stage: Stage): Promise<Scene> {
   const rooms: RoomName[] = [
     'setup',
     'marks',
+    'class',
     ...[...paintings.values()].map((id) => `painting/${id}` as const),
   ];
   for (const room of rooms) await server.live.writeAsServer(boardId, room, (doc) => fill(doc, room, people));
@@ -84,10 +86,12 @@ function fill(doc: Y.Doc, room: RoomName, people: People): void {
     for (const name of [...TRIED, 'fellow'] as const) putMark(doc, aMark(`of-${name}`, people[name].id));
     return;
   }
-  const kind = room === 'setup' ? 'setup' : 'painting';
+  const kind = room === 'setup' || room === 'class' ? room : 'painting';
   for (const probe of Object.values(ROOM_PROBES).flat()) {
     if (probe.room === kind) probe.edit(doc, { meId: people.host.id, ownerId: '', markId: '' });
   }
+  // A closed marking would refuse every mark for a reason of its own.
+  if (room === 'class') setSwitch(doc, 'closed', false);
 }
 
 /** Every cell of the table that says no, as one attempt that writes and, where it can, one that takes away. */
@@ -99,7 +103,12 @@ function fromTheTable(stage: Stage, scene: Scene): Attempt[] {
           if (tried === 'stranger' || may(tried, action as RoomAction, relation)) return [];
           const who = stage.people[tried];
           const theirs = relation === 'own' ? tried : 'fellow';
-          const room = roomOf(probe, scene, relation === 'own' ? who : stage.people.fellow);
+          const room = roomOf(
+            probe,
+            scene,
+            relation === 'own' ? who : stage.people.fellow,
+            relation === 'own',
+          );
           const given = { meId: who.id, ownerId: stage.people[theirs].id, markId: `of-${theirs}` };
           return room === null ? [] : attempts(`${tried}, ${relation}`, who, room, probe, given);
         });
@@ -108,7 +117,9 @@ function fromTheTable(stage: Stage, scene: Scene): Attempt[] {
   );
 }
 
-function roomOf(probe: RoomProbe, { paintings }: Scene, painter: Somebody): RoomName | null {
+function roomOf(probe: RoomProbe, { paintings }: Scene, painter: Somebody, own: boolean): RoomName | null {
+  // Nobody gets into another's room of first impressions, so there is nothing to edit there.
+  if (probe.room === 'silent') return own ? `silent/${painter.id}` : null;
   if (probe.room !== 'painting') return probe.room;
   const pictureId = paintings.get(painter.id);
   return pictureId === undefined ? null : `painting/${pictureId}`;
@@ -127,7 +138,8 @@ function attempts(by: string, who: Somebody, room: RoomName, probe: RoomProbe, g
         probe.edit(doc, given);
       }),
   };
-  if (root === null) return [same];
+  // Where nothing lies there is nothing to take away.
+  if (root === null || probe.room === 'silent') return [same];
   return [same, { what: `${by}: empties ${root}`, who, room, edit: (doc) => empty(doc, root) }];
 }
 

@@ -20,7 +20,8 @@ export type RoomKind = keyof typeof ROOT_KEYS;
 
 /** @param room For example `painting/<pictureId>`, whose kind is `painting`. */
 export function roomKind(room: RoomName): RoomKind {
-  return room === 'setup' || room === 'marks' ? room : 'painting';
+  if (room === 'setup' || room === 'marks' || room === 'class') return room;
+  return room.startsWith('silent/') ? 'silent' : 'painting';
 }
 
 /** The one root key that is a text; all others are maps. */

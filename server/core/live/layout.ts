@@ -15,14 +15,15 @@ import {
   PlaneTilt,
   PlannedPlane,
 } from '../contract/setup.ts';
+import { Look, Thanks, Wish } from './look.ts';
 
-/** The rooms of a board. `painting` is followed by a picture's id. */
-export type RoomName = 'setup' | 'marks' | `painting/${string}`;
+/** The rooms of a board. `painting` is followed by a picture's id, `silent` by the id of whose first impressions it holds. */
+export type RoomName = 'setup' | 'marks' | 'class' | `painting/${string}` | `silent/${string}`;
 
 /** What the address `/live/<boardId>/<room>` may name. */
 export function parseRoomName(text: string): RoomName | null {
-  if (text === 'setup' || text === 'marks') return text;
-  return /^painting\/[0-9a-z-]{1,64}$/.test(text) ? (text as RoomName) : null;
+  if (text === 'setup' || text === 'marks' || text === 'class') return text;
+  return /^(painting|silent)\/[0-9a-z-]{1,64}$/.test(text) ? (text as RoomName) : null;
 }
 
 /** Root types of each kind of room. Anything else at the root is refused. */
@@ -38,9 +39,13 @@ export const ROOT_KEYS = {
     'hidden',
     'allows',
     'cards',
+    'said',
     'result',
   ],
   marks: ['marks', 'nods'],
+  /** Entries: `core/class/shapes.ts`. `kept` is the server's own: the clock, and what is revealed. */
+  class: ['class', 'kept'],
+  silent: ['notes'],
 } as const;
 
 /** Ids of planes, pictures, people, marks: letters, digits and hyphens. */
@@ -213,5 +218,12 @@ export const Presence = z.object({
   person: z.object({ id: z.string(), name: z.string(), role: z.string() }),
   pointer: z.optional(z.nullable(z.object({ pictureId: z.string(), x: z.number(), y: z.number() }))),
   hold: z.optional(z.nullable(z.object({ what: z.string().check(z.maxLength(200)), since: z.number() }))),
+  /** What they look at; told only while somebody looks with them. */
+  look: z.optional(z.nullable(Look)),
+  /** Id of the person they look with. */
+  with: z.optional(z.nullable(LiveId)),
+  wish: z.optional(z.nullable(Wish)),
+  /** Counts only from who runs the class. */
+  thanks: z.optional(Thanks),
 });
 export type Presence = z.infer<typeof Presence>;

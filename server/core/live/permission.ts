@@ -23,12 +23,16 @@ const PAINTING_ROWS: Record<string, Action> = {
   result: 'room.result',
   hidden: 'room.hide',
   allows: 'room.sketch',
+  said: 'room.said',
 };
 
 /** Whether the person may change that root key at all; `mayChangeMark` and `mayNod` decide about each entry of theirs. */
 export function mayWrite(writer: Writer, kind: RoomKind, rootKey: string): boolean {
   if (kind === 'marks') return may(writer.role, rootKey === 'nods' ? 'room.nod' : 'room.mark', 'own');
   if (kind === 'setup') return may(writer.role, 'room.setup');
+  if (kind === 'class') return may(writer.role, rootKey === 'kept' ? 'room.kept' : 'room.class');
+  // Nobody but its own person gets into such a room.
+  if (kind === 'silent') return may(writer.role, 'room.silent', 'own');
   return may(writer.role, PAINTING_ROWS[rootKey] ?? 'room.painting', writer.paints ? 'own' : 'other');
 }
 

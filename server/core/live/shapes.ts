@@ -6,6 +6,7 @@
  */
 import * as Y from 'yjs';
 import { z } from 'zod/mini';
+import { classEntryFits, keptEntryFits, MOST_TURNS, noteFits, saidFits } from '../class/shapes.ts';
 import type { RoomKind } from './document.ts';
 import {
   LiveAir,
@@ -63,12 +64,18 @@ export const SHAPES: Record<RoomKind, Record<string, RootShape>> = {
     hidden: { fits: plain(LiveId, LiveHidden), most: 2000 },
     allows: { fits: plain(LiveLeave, YES), most: 1 },
     cards: { fits: cardFits, most: 400 },
+    said: { fits: saidFits, most: 1 },
     result: { fits: resultFits, most: 2 },
   },
   marks: {
     marks: { fits: markFits, most: 20_000 },
     nods: { fits: plain(LiveNodKey, YES), most: 20_000 },
   },
+  class: {
+    class: { fits: classEntryFits, most: MOST_TURNS + 60 },
+    kept: { fits: keptEntryFits, most: 2000 },
+  },
+  silent: { notes: { fits: noteFits, most: 400 } },
 };
 
 /** A text of plain characters, at most 4000 of them. */

@@ -16,6 +16,8 @@ export const MESSAGE_ANNOUNCE = 101;
 export const MESSAGE_REFUSED = 102;
 /** Server → browser on joining: the room's epoch, a variable-length unsigned integer. */
 export const MESSAGE_EPOCH = 103;
+/** Server → browser on joining the `class` room: the server's time, milliseconds since 1970, a variable-length unsigned integer. */
+export const MESSAGE_TIME = 104;
 
 /** Why a socket was closed. 44xx: do not come back with this document. 45xx: come back in a moment. */
 export const CLOSE = {
@@ -31,6 +33,8 @@ export const CLOSE = {
   troubled: 4503,
   /** The person's role changed: come back and be seated anew. */
   roleChanged: 4505,
+  /** The board's class is in its silent look: come back when it is over. */
+  veiled: 4506,
   diskFull: 4507,
   tooMany: 4529,
 } as const;

@@ -43,6 +43,7 @@ export const PERMISSIONS = {
   'member.role': row('+ + - - - - -', 'change what a member is'),
   'member.end': row('+ + o o o o o', 'end somebody’s access (one’s own: leave)'),
   'consent.see': row('+ + + o o o w', 'see what was said about consent'),
+  'impressions.see': row('+ + + + + + +', 'read the first impressions of a painting once they are revealed'),
   'consent.say': row('o o o o o o w', 'give or withdraw consent'),
   'group.see': row('+ + + + + + +', 'see a group, its members and boards'),
   'group.rename': row('+ + - - - - -', 'rename the group'),
@@ -52,6 +53,11 @@ export const PERMISSIONS = {
   'group.invite.end': row('+ + + - - - -', 'take a group’s invitation back'),
   'group.member.role': row('+ + - - - - -', 'change what a member of the group is'),
   'group.member.end': row('+ + o o o o o', 'end membership of the group (own: leave)'),
+  'ask.make': row('o o o o o - -', 'ask for a look at a painting, take the asking back'),
+  'ask.see': row('+ + + o o o w', 'see that a look was asked for, and the promised day'),
+  'ask.promise': row('+ + + - - - -', 'promise a day for a look, take the promise back'),
+  'ask.answer': row('+ + + - - - -', 'say that a look was given'),
+  'queue.see': row('+ + + - - - -', 'have what is asked for in one’s queue, with what was said last time'),
   'return.link': row('+ - - - - - -', 'make a link for somebody to come back by'),
   'room.setup': row(
     '+ + + - - - -',
@@ -67,6 +73,10 @@ export const PERMISSIONS = {
   'room.nod': row('o o o o o - -', 'nod at a remark, take the nod back'),
   'room.hide': row('+ o + o o - -', 'hide a remark on a painting, show it again'),
   'room.sketch': row('o o o o o - -', 'allow the others to sketch over a painting'),
+  'room.class': row('+ - + - - - -', 'run a class: order, turns, steps, who marks, whose view all look with'),
+  'room.kept': row('- - - - - - -', 'write the clock of a class and what is revealed (the server alone)'),
+  'room.said': row('o o o o o - -', 'say back what one does first to a painting'),
+  'room.silent': row('o o o o o - -', 'write first impressions, read them before they are revealed'),
 } satisfies Record<string, Row>;
 
 export type Action = keyof typeof PERMISSIONS;

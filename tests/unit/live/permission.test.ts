@@ -30,9 +30,13 @@ const MAY: Record<string, (BoardRole | 'its painter')[]> = {
   'painting/hidden': ['host', 'teacher', 'its painter'],
   'painting/allows': ['its painter'],
   'painting/cards': ['host', 'teacher'],
+  'painting/said': ['its painter'],
   'painting/result': [],
   'marks/marks': ['host', 'owner', 'teacher', 'painter', 'peer'],
   'marks/nods': ['host', 'owner', 'teacher', 'painter', 'peer'],
+  'class/class': ['host', 'teacher'],
+  'class/kept': [],
+  'silent/notes': ['host', 'owner', 'teacher', 'painter', 'peer'],
 };
 
 const CELLS = Object.entries(ROOT_KEYS).flatMap(([kind, keys]) => {

@@ -1,6 +1,7 @@
 import { handle } from '#server/http/respond.ts';
 import { refuseUnseen } from '#server/http/seen-picture.ts';
 import { services } from '#server/http/services.ts';
+import { refuseVeiled } from '#server/http/veil.ts';
 import { visitorOnBoard } from '#server/http/visitor.ts';
 
 type Params = { boardId: string; pictureId: string };
@@ -12,6 +13,7 @@ type Params = { boardId: string; pictureId: string };
 export const GET = handle<Params>(async (request, { params }) => {
   const { boardId, pictureId } = await params;
   await refuseUnseen(boardId, pictureId, await visitorOnBoard(request, boardId));
+  await refuseVeiled(boardId);
   const measures = await services().measuresOf(boardId, pictureId);
   if (!('pending' in measures)) return measures;
   return Response.json(measures, { status: 202, headers: { 'cache-control': 'private, no-store' } });

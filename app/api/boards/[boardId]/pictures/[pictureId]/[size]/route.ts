@@ -4,6 +4,7 @@ import { Problem } from '#server/core/problem.ts';
 import { pictureNotFound } from '#server/http/picture-not-found.ts';
 import { handle } from '#server/http/respond.ts';
 import { refuseUnseen } from '#server/http/seen-picture.ts';
+import { refuseVeiledReference } from '#server/http/veil.ts';
 import { visitorOnBoard } from '#server/http/visitor.ts';
 import { openBlob } from '#server/store/blobs.ts';
 import { findRendition } from '#server/store/renditions.ts';
@@ -16,7 +17,8 @@ const SERVED = [...PICTURE_SIZES.map(String), 'lossless-640'];
 /**
  * Bytes of a picture at a size: JPEG for 640, 1280 and 2560, PNG for lossless-640.
  *
- * Kept by the browser but asked about each time, so that a picture taken back is gone for everyone at once.
+ * Kept by the browser but asked about each time, so that a picture taken back is gone for everyone at once, and a
+ * reference that was seen before is not shown while a class looks at the painting alone.
  */
 export const GET = handle<Params>(async (request, { params }) => {
   const { boardId, pictureId, size } = await params;
@@ -24,6 +26,7 @@ export const GET = handle<Params>(async (request, { params }) => {
   if (!SERVED.includes(size)) {
     throw new Problem('bad-request', `There is no size ${size.slice(0, 40)}. Ask for ${SERVED.join(', ')}.`);
   }
+  await refuseVeiledReference(boardId, pictureId);
   const rendition = await findRendition(boardId, pictureId, size);
   if (!rendition) throw pictureNotFound();
   const headers = {
