@@ -6,7 +6,7 @@
  * Clocks are the server's own, so that a person who comes back under an old id is seen again.
  */
 import * as decoding from 'lib0/decoding';
-import { z } from 'zod';
+import { z } from 'zod/mini';
 import { Presence } from '../core/live/layout.ts';
 import type { Connection } from './connection.ts';
 import { type PresenceEntry, presenceFrame } from './frames.ts';
@@ -18,8 +18,7 @@ const ENTRIES = 2000;
 const KEPT_CLOCKS = 10_000;
 
 /** Everything but the person; what is not named here is not passed on. */
-const { person: _session, ...TOLD } = Presence.shape;
-const State = z.object(TOLD);
+const State = z.omit(Presence, { person: true });
 /** Wishes of people who left are remembered, so that a dropped line costs nobody their place. */
 const KEPT_WISHES = 500;
 
@@ -32,7 +31,7 @@ export class PresenceDesk {
   readonly #present = new Map<number, Present>();
   readonly #clocks = new Map<number, number>();
   readonly #changed = new Set<number>();
-  readonly #wishes = new Map<string, { id: string; sinceMs: number }>();
+  readonly #wishes = new Map<string, { clientId: number; id: string; sinceMs: number }>();
   readonly #connections: ReadonlySet<Connection>;
   #timer: NodeJS.Timeout | null = null;
 
@@ -89,21 +88,24 @@ export class PresenceDesk {
     }
     const parsed = State.safeParse(raw);
     if (!parsed.success) return;
-    const wish = this.#wishOf(connection.person.id, parsed.data.wish);
+    const wish = this.#wishOf(connection.person.id, clientId, parsed.data.wish);
     const state = JSON.stringify({ ...parsed.data, wish, person: connection.person });
     this.#present.set(clientId, { connection, state });
     this.#touch(clientId);
   }
 
   /** When a wish was first raised is ours to say, or whoever likes would stand first. */
-  #wishOf(personId: string, wish: Presence['wish']): Presence['wish'] {
-    if (!wish) return null;
+  #wishOf(personId: string, clientId: number, wish: Presence['wish']): Presence['wish'] {
     const known = this.#wishes.get(personId);
-    if (known?.id === wish.id) return known;
+    if (!wish) {
+      if (known?.clientId === clientId) this.#wishes.delete(personId);
+      return null;
+    }
+    if (known?.id === wish.id) return { id: known.id, sinceMs: known.sinceMs };
     if (this.#wishes.size >= KEPT_WISHES) this.#wishes.clear();
-    const raised = { id: wish.id, sinceMs: Date.now() };
-    this.#wishes.set(personId, raised);
-    return raised;
+    const sinceMs = Date.now();
+    this.#wishes.set(personId, { clientId, id: wish.id, sinceMs });
+    return { id: wish.id, sinceMs };
   }
 
   #touch(clientId: number): void {
