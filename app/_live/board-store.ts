@@ -26,9 +26,11 @@ const PATIENCE_MS = 5000;
 const POINTER_MS = 50;
 /** Root types whose edits are steps of a person. What is typed has the field's own undo. */
 const STEPS: Record<RoomKind, readonly string[]> = {
-  setup: ['planes', 'outlines', 'conditions', 'air', 'unreliable'],
-  painting: ['outlines', 'photo', 'focus', 'meant', 'answers', 'cards'],
-  marks: ['marks'],
+  setup: ['planes', 'outlines', 'conditions', 'air', 'unreliable', 'answers', 'hidden'],
+  painting: ['outlines', 'photo', 'focus', 'meant', 'answers', 'cards', 'hidden', 'allows'],
+  marks: ['marks', 'nods'],
+  class: [],
+  silent: [],
 };
 
 type LocalPresence = Pick<Presence, 'pointer' | 'hold'>;
@@ -40,30 +42,30 @@ export class BoardStore {
   /** Everybody's windows, this one among them, in order of client id. */
   present: readonly PresentPerson[] = [];
   readonly #address: string;
-  readonly #rooms = new Map<RoomName, LiveRoom>();
-  readonly #kept = new Set<RoomName>();
   readonly #boardId: string;
   readonly #refused: RefusalList;
+  readonly #rooms = new Map<RoomName, LiveRoom>();
+  readonly #kept = new Set<RoomName>();
   readonly #lookers = new Map<RoomName, number>();
   readonly #listeners = new Set<() => void>();
   readonly #presenceListeners = new Set<() => void>();
   #version = 0;
+  #offlineSince: number | null = null;
   #own: LocalPresence = { pointer: null, hold: null };
   #pointerTimer: ReturnType<typeof setTimeout> | null = null;
-  #offlineSince: number | null = null;
 
   /** @param address `ws://host/live/<boardId>`. */
   constructor(address: string, boardId: string, me: PersonHere) {
     this.#address = address;
-    this.me = me;
-  }
     this.#boardId = boardId;
-
+    this.me = me;
     this.#refused = new RefusalList(boardId, me.id);
   }
 
   get refusals(): readonly Refusal[] {
     return this.#refused.list;
+  }
+
   subscribe = (listener: () => void): (() => void) => {
     this.#listeners.add(listener);
     return () => this.#listeners.delete(listener);
@@ -80,9 +82,9 @@ export class BoardStore {
 
   /** Opens a room, or keeps it open. Returns how to let go of it. */
   look(name: RoomName): () => void {
+    this.#refused.recall();
     this.#lookers.set(name, (this.#lookers.get(name) ?? 0) + 1);
     if (!this.#rooms.has(name)) this.#open(name);
-    this.#refused.recall();
     return () => {
       this.#lookers.set(name, (this.#lookers.get(name) ?? 1) - 1);
       setTimeout(() => this.#closeUnlooked(name), LINGER_MS);
