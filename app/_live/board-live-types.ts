@@ -167,10 +167,6 @@ export interface CritiqueWriters {
   /** Puts cards into a new order, as one step: key of a card → its order. */
   orderCards(pictureId: string, orders: ReadonlyMap<string, string>): void;
   /** A measured card as measured again; a card of a teacher's own gone. */
-  /** When the line went, in ms of this machine's clock, while it is down. */
-  offlineSince: number | null;
-  /** What waits to be sent: root key and entry of each, as "marks/<id>". */
-  waiting: readonly string[];
   clearCard(pictureId: string, key: string): void;
 }
 
@@ -197,6 +193,10 @@ export interface BoardLive {
   ready: boolean;
   /** The server's sentence when `connection` is `closed`, else null. */
   closedSentence: string | null;
+  /** When the line went, in ms of this machine's clock, while it is down. */
+  offlineSince: number | null;
+  /** What waits to be sent: root key and entry of each, as "marks/<id>". */
+  waiting: readonly string[];
   refusals: readonly Refusal[];
   dismissRefusal(id: string): void;
   /** One entry a person, this one first. */

@@ -18,8 +18,8 @@ import type { BoardView } from '#server/core/contract/responses.ts';
 import { mayWriteRoom } from '#server/core/live/permission.ts';
 import type { BoardLive, Permissions, PointerHere, Preview } from './board-live-types.ts';
 import { BoardStore } from './board-store.ts';
-import type { Documents } from './documents.ts';
 import { clearPictureCopies } from './contact.ts';
+import type { Documents } from './documents.ts';
 import { heldByOther, peopleHere, pointersHere, whenFree } from './presence.ts';
 import { BoardReaders, writerOf } from './read-board.ts';
 import { writersFor } from './writers.ts';
@@ -104,6 +104,8 @@ function readingsOf(store: BoardStore, readers: BoardReaders, board: BoardView, 
     connection: store.connection(),
     ready: store.loaded('setup') && store.loaded('marks'),
     closedSentence: store.closedSentence(),
+    offlineSince: store.offlineSince(),
+    waiting: store.waiting(),
     refusals: store.refusals,
     planes: readers.planes(setup()),
     outlinesOf: (pictureId: string) =>
@@ -115,8 +117,6 @@ function readingsOf(store: BoardStore, readers: BoardReaders, board: BoardView, 
     conditions: readers.conditions(setup()),
     air: readers.air(setup()),
     focusOf: (pictureId: string) => readers.focus(painting(pictureId)),
-    offlineSince: store.offlineSince(),
-    waiting: store.waiting(),
     meantOf: (pictureId: string) => readers.meant(painting(pictureId)),
     answersOf: (pictureId: string) => readers.answers(painting(pictureId)),
     cardsOf: (pictureId: string) => readers.cards(painting(pictureId)),
@@ -142,6 +142,7 @@ export function BoardLiveProvider({ board, children }: { board: BoardView; child
       for (const go of letGo) go();
     };
   }, [store]);
+  useLine(store, board);
   const version = useSyncExternalStore(store.subscribe, store.version, store.version);
   const present = useSyncExternalStore(store.subscribePresence, store.presentNow, store.presentNow);
   const people = usePeople(present, store);
@@ -155,7 +156,6 @@ export function BoardLiveProvider({ board, children }: { board: BoardView; child
     const live: BoardLive = {
       ...readingsOf(store, readers, board, fixed.documents),
       ...{ people, may: fixed.may, write: fixed.write },
-  useLine(store, board);
       dismissRefusal: (id) => store.dismissRefusal(id),
       heldBy: (what) => heldByOther(store.present, what, store.ownClientId()),
       hold: (what) => store.hold(what),
@@ -175,12 +175,6 @@ export function BoardLiveProvider({ board, children }: { board: BoardView; child
   );
 }
 
-/** People keep their identity while the same ones are here, whatever their hands do. */
-function usePeople(present: BoardStore['present'], store: BoardStore) {
-  const key = present.map(({ person }) => `${person.id} ${person.name} ${person.role}`).join('\n');
-  // biome-ignore lint/correctness/useExhaustiveDependencies: `key` stands for who is in `present`.
-  return useMemo(() => peopleHere(present, store.me), [key, store]);
-}
 /** What the browser itself says of the network; and what it may keep of the pictures that are there. */
 function useLine(store: BoardStore, board: BoardView): void {
   useEffect(() => {
@@ -200,3 +194,9 @@ function useLine(store: BoardStore, board: BoardView): void {
   }, [board.id, board.pictures]);
 }
 
+/** People keep their identity while the same ones are here, whatever their hands do. */
+function usePeople(present: BoardStore['present'], store: BoardStore) {
+  const key = present.map(({ person }) => `${person.id} ${person.name} ${person.role}`).join('\n');
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `key` stands for who is in `present`.
+  return useMemo(() => peopleHere(present, store.me), [key, store]);
+}
