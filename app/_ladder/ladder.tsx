@@ -8,7 +8,7 @@
 import { type ReactNode, useState } from 'react';
 import { useBoardLive, useShownPreview } from '#app/_live/board-live.tsx';
 import { useBoardMeasures } from '#app/_measures/board-measures.tsx';
-import { planeIdOfColumn } from '#app/_measures/plane-id-of-column.ts';
+import { planeIdOfColumn } from '#server/core/live/plane-id-of-column.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { late } from '#app/_ui/late.tsx';
 import { Notice } from '#app/_ui/notice.tsx';

@@ -7,7 +7,7 @@
 import { createContext, type ReactNode, useContext, useMemo } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useTools } from '#app/_workspace/tools.tsx';
-import { planeIdOfColumn } from './plane-id-of-column.ts';
+import { planeIdOfColumn } from '#server/core/live/plane-id-of-column.ts';
 import { type MeasuresShown, useMeasures } from './use-measures.ts';
 
 export interface BoardMeasures extends MeasuresShown {

@@ -21,6 +21,18 @@ export async function findMeasure(pictureId: string, inputsHash: string): Promis
   return row && (row.document as unknown as MeasureDocument);
 }
 
+/** The result that was measured last for each of these pictures; pictures that were never measured are left out. */
+export async function newestMeasures(pictureIds: readonly string[]): Promise<Map<string, MeasureDocument>> {
+  const rows = await database().measure.findMany({
+    where: { pictureId: { in: [...pictureIds] } },
+    orderBy: { createdAt: 'desc' },
+    distinct: ['pictureId'],
+    select: { pictureId: true, document: true },
+  });
+  // As above.
+  return new Map(rows.map(({ pictureId, document }) => [pictureId, document as unknown as MeasureDocument]));
+}
+
 /** Saves a result; the oldest beyond those kept go. Does nothing when the picture went meanwhile. */
 export async function saveMeasure(
   pictureId: string,

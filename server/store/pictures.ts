@@ -104,6 +104,10 @@ export async function removePicture(boardId: string, pictureId: string): Promise
       include: { renditions: { select: { hash: true } } },
     });
     if (!row) return [];
+    const next = await store.picture.findFirst({ where: { followsId: pictureId }, select: { id: true } });
+    // A look that was asked for stays with the painting: with the state after this one, else the one before.
+    const heirId = next?.id ?? row.followsId;
+    if (heirId !== null) await store.ask.updateMany({ where: { pictureId }, data: { pictureId: heirId } });
     await store.picture.updateMany({ where: { followsId: pictureId }, data: { followsId: row.followsId } });
     await store.picture.delete({ where: { id: pictureId } });
     const untouched = row.untouchedHash ? [row.untouchedHash] : [];

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { withKeys } from '#app/_ladder/with-keys.ts';
-import { planeIdOfColumn } from '#app/_measures/plane-id-of-column.ts';
+import { planeIdOfColumn } from '#server/core/live/plane-id-of-column.ts';
 
 const planes = [
   { id: 'a', name: 'sky' },
