@@ -7,6 +7,7 @@ import { readFile } from 'node:fs/promises';
 import { photographed } from '../core/capture/photographed.ts';
 import type { PhotoCorrection, Setup } from '../core/contract/setup.ts';
 import { measurePrepared } from '../core/measure/measure-pair.ts';
+import { measuredBefore } from '../core/measure/measured-before.ts';
 import { type Prepared, prepareMeasurable } from '../core/measure/prepare.ts';
 import { checkOutline } from '../core/planes/check-outline.ts';
 import { isProblem, Problem } from '../core/problem.ts';
@@ -16,6 +17,7 @@ import type { Measured, MeasureJob, PictureSource } from './jobs.ts';
 import { createPreparedCache } from './prepared-cache.ts';
 
 const cache = createPreparedCache();
+const measure = measuredBefore();
 
 /**
  * Measures a painting, against its reference where there is one.
@@ -31,7 +33,7 @@ export async function measurePicture(job: MeasureJob): Promise<Measured> {
     job.reference && prepared(job.reference, null),
     prepared(job.painting, job.ofReference ? null : (setup.photo ?? {})),
   ]);
-  const options = { exact: job.ofReference };
+  const options = { exact: job.ofReference, measure };
   const document = measurePrepared(reference, noted(painting, job.wet), onSquared(setup), options);
   return { document, leftOut };
 }

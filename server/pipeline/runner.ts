@@ -7,6 +7,7 @@
  * Dirty pictures are measured one after the other; inputs are read when a picture's turn comes, so changes that
  * arrive while it waits are all in, and no superseded job is ever started.
  */
+import { setImmediate } from 'node:timers/promises';
 import type { IncomingPicture } from '../core/contract/incoming.ts';
 import type { MeasureDocument } from '../core/contract/measures.ts';
 import type { Pending, UploadedPicture } from '../core/contract/responses.ts';
@@ -27,7 +28,10 @@ export interface RunnerSettings {
   onResult(boardId: string, pictureId: string, result: LiveResult): void | Promise<void>;
   /** Where a bug met in the background is written down. */
   onError?(thrown: unknown, boardId: string, pictureId: string): void;
-  /** How long after a change nothing more may have changed before it is measured, milliseconds. */
+  /**
+   * How long after a change nothing more may have changed before it is measured, milliseconds. The first change
+   * after a rest is measured almost at once: an outline that was let go of comes alone.
+   */
   quietMs?: number;
 }
 
@@ -54,6 +58,9 @@ interface Standing {
   readonly pictureId: string;
   /** Runs out when nothing changed for a while. */
   timer: NodeJS.Timeout | null;
+  /** When it last changed, and when somebody last asked for its measures, by `performance.now()`. */
+  changedAt: number;
+  askedAt: number;
   /** What was last told to the room: the hash of a result's inputs, or the sentence it waits with. */
   told: string | null;
   /** Sentences about the newest result: planes left out of it. */
@@ -61,6 +68,11 @@ interface Standing {
   /** Inputs that could not be measured, and why. */
   refused: { hash: string; sentence: string } | null;
 }
+
+/** The first change after a rest waits this long, for others of the same moment, milliseconds. */
+const AT_ONCE_MS = 15;
+/** After this long without a change a picture is at rest, milliseconds. */
+const REST_MS = 1000;
 
 /** After this long a measurement is announced as under way, milliseconds. */
 const PATIENCE_MS = 400;
@@ -99,9 +111,10 @@ class MeasuringRunner implements Runner {
   async measuresOf(boardId: string, pictureId: string): Promise<MeasureDocument | Pending> {
     const inputs = await readInputs(boardId, pictureId);
     if (inputs.kind === 'waiting') return { pending: inputs.sentence };
+    const standing = this.standingOf(boardId, pictureId);
+    standing.askedAt = performance.now();
     const found = await findMeasure(pictureId, inputs.hash);
     if (found) return found;
-    const standing = this.standingOf(boardId, pictureId);
     if (standing.refused?.hash === inputs.hash) return { pending: standing.refused.sentence };
     this.measureSoon(standing);
     return { pending: underWay(inputs) };
@@ -152,7 +165,14 @@ class MeasuringRunner implements Runner {
     if (this.stopped) return;
     const standing = this.standingOf(boardId, pictureId);
     if (standing.timer) clearTimeout(standing.timer);
-    standing.timer = setTimeout(() => this.measureSoon(standing), this.settings.quietMs ?? 150);
+    const now = performance.now();
+    const atRest = standing.timer === null && now - standing.changedAt > REST_MS;
+    standing.changedAt = now;
+    const quietMs = this.settings.quietMs ?? 150;
+    standing.timer = setTimeout(
+      () => this.measureSoon(standing),
+      atRest ? Math.min(AT_ONCE_MS, quietMs) : quietMs,
+    );
   }
 
   private measureSoon(standing: Standing): void {
@@ -169,7 +189,9 @@ class MeasuringRunner implements Runner {
   }
 
   private async pump(): Promise<void> {
-    for (const standing of this.dirty) {
+    // Every painting of a board becomes dirty in one moment, each by its own timer.
+    await setImmediate();
+    for (let standing = this.next(); standing; standing = this.next()) {
       this.dirty.delete(standing);
       try {
         await this.bringUpToDate(standing);
@@ -177,6 +199,13 @@ class MeasuringRunner implements Runner {
         this.report(standing, thrown);
       }
     }
+  }
+
+  /** Of the dirty ones that whose measures were asked for last: it is on somebody's screen. */
+  private next(): Standing | undefined {
+    let next: Standing | undefined;
+    for (const standing of this.dirty) if (!next || standing.askedAt > next.askedAt) next = standing;
+    return next;
   }
 
   private async bringUpToDate(standing: Standing): Promise<void> {
@@ -228,7 +257,10 @@ class MeasuringRunner implements Runner {
   private standingOf(boardId: string, pictureId: string): Standing {
     const known = this.standings.get(pictureId);
     if (known) return known;
-    const fresh: Standing = { boardId, pictureId, timer: null, told: null, remarks: null, refused: null };
+    const fresh: Standing = {
+      ...{ boardId, pictureId, timer: null, changedAt: Number.NEGATIVE_INFINITY, askedAt: 0 },
+      ...{ told: null, remarks: null, refused: null },
+    };
     this.standings.set(pictureId, fresh);
     return fresh;
   }

@@ -6,6 +6,7 @@
 import { setTimeout } from 'node:timers/promises';
 import { calibrationRows } from './calibration.ts';
 import { carryingRows } from './carrying.ts';
+import { letGoRows } from './let-go.ts';
 import { liveRows } from './live.ts';
 import { measureRows } from './measure.ts';
 import { pageRows } from './page.ts';
@@ -25,6 +26,7 @@ interface Part {
 
 const PARTS: readonly Part[] = [
   { name: 'measuring', rows: () => measureRows() },
+  { name: 'let go', rows: () => letGoRows() },
   { name: 'planes', rows: () => planeRows() },
   // A hundred paintings, each painted first.
   { name: 'carrying', rows: () => carryingRows(), limitMs: 20 * 60_000 },

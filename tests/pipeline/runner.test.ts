@@ -166,6 +166,21 @@ describe('measuring', () => {
     expect(second.planes.find(({ name }) => name === 'meadow')?.painting.mid).toBeCloseTo(73.4, 0);
   });
 
+  test('the painting that somebody looks at is measured before the others', { timeout: 60_000 }, async () => {
+    const referenceId = await post('reference', await scene(200, 50));
+    const paintings = [];
+    for (const sky of [180, 170, 160, 150]) paintings.push(await post('painting', await scene(sky, 90)));
+    const looked = paintings[2] ?? '';
+    await outline(referenceId);
+    for (const id of paintings) await measured(id);
+    await measured(looked);
+    const told = results.length;
+    await outline(referenceId, [...MEADOW.slice(0, 3), [0, 0.99]]);
+    const ofOthers = () => new Set(results.slice(told).map(({ pictureId }) => pictureId));
+    await vi.waitFor(() => expect(ofOthers().size).toBe(4), PATIENT);
+    expect(results[told]?.pictureId).toBe(looked);
+  });
+
   test('many changes at once make one measurement', { timeout: 60_000 }, async () => {
     const referenceId = await post('reference', await scene(200, 50));
     const paintingId = await post('painting', await scene(180, 90));

@@ -13,6 +13,7 @@ import { addDoubt } from '../doubt/document-doubt.ts';
 import { comparePictures } from '../gaps/compare.ts';
 import { withReadings } from '../readings/with-readings.ts';
 import { measurePlanes, type PictureMeasures } from './measure-planes.ts';
+import type { MeasurePlanes } from './measured-before.ts';
 import type { PairInput } from './pair-input.ts';
 import { type Prepared, prepareMeasurable } from './prepare.ts';
 
@@ -21,6 +22,8 @@ export interface PairOptions {
   readonly doubt?: boolean;
   /** True where the "painting" is a reference looked at alone: taken as exact, without a grade. Default false. */
   readonly exact?: boolean;
+  /** Measures one picture; one that remembers (`measuredBefore`) gives the same figures sooner. */
+  readonly measure?: MeasurePlanes;
 }
 
 function captureOf(document: MeasureDocument, prepared: Prepared, painting: PictureMeasures) {
@@ -45,7 +48,7 @@ export function measurePrepared(
   reference: Prepared | null,
   painting: Prepared,
   setup: Setup,
-  { doubt = true, exact = false }: PairOptions = {},
+  { doubt = true, exact = false, measure = measurePlanes }: PairOptions = {},
 ): MeasureDocument {
   const onReference = setup.planes.map(({ name, kind, reference: outline }) => ({ name, kind, outline }));
   const onPainting = setup.planes.map((plane) => ({
@@ -54,8 +57,8 @@ export function measurePrepared(
     outline: plane.painting ?? plane.reference,
   }));
   const options = { sampling: doubt };
-  const measured = reference && measurePlanes(reference, onReference, setup.air?.reference ?? null, options);
-  const painted = measurePlanes(painting, onPainting, setup.air?.painting ?? null, options);
+  const measured = reference && measure(reference, onReference, setup.air?.reference ?? null, options);
+  const painted = measure(painting, onPainting, setup.air?.painting ?? null, options);
   const compared = comparePictures(measured, painted, setup);
   const capture = exact ? compared.capture : captureOf(compared, painting, painted);
   const document = { ...compared, capture };
