@@ -8,17 +8,16 @@ import type { ReactNode } from 'react';
 import { AirControls } from '#app/_air/air-controls.tsx';
 import { CarryControls, CarryTaken } from '#app/_carry/carry-controls.tsx';
 import { useBoardLive } from '#app/_live/board-live.tsx';
+import { MarkControls } from '#app/_marks/mark-controls.tsx';
 import { PhotoControls } from '#app/_photo/photo-controls.tsx';
 import { isCorrected } from '#app/_photo/photo-desk.tsx';
 import { FindOffer } from '#app/_propose/find-offer.tsx';
-import { words } from '#app/_words/en-easel.ts';
 import { words as photoWords } from '#app/_words/en-photo.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import styles from './easel-bar.module.css';
 import { useEasel } from './easel-state.tsx';
 import { FocusControls } from './focus-layer.tsx';
 import { OutlineControls } from './outline-controls.tsx';
-import { PinWords } from './pin-words.tsx';
 import { Refusals } from './refusals.tsx';
 import type { Shown } from './shown.ts';
 
@@ -29,8 +28,7 @@ export function EaselBar({ reference, painting }: Shown) {
   const controls: Record<typeof tool, ReactNode> = {
     look: <Look />,
     outline: <OutlineControls reference={reference} painting={painting} />,
-    mark: <MarkControls />,
-    draw: <MarkSentence how={words.mark.drawHow} />,
+    mark: <MarkControls painting={painting} />,
     photo: <PhotoControls painting={painting} />,
     patch: null,
     guess: null,
@@ -59,16 +57,6 @@ function Look() {
       <CarryTaken />
     </>
   );
-}
-
-function MarkControls() {
-  const { pin } = useEasel();
-  return pin ? <PinWords pin={pin} /> : <MarkSentence how={words.mark.pinHow} />;
-}
-
-function MarkSentence({ how }: { how: string }) {
-  const { may } = useBoardLive();
-  return <p className={styles.sentence}>{may.mark ? how : words.mark.onlyLook}</p>;
 }
 
 /** As photographed, or put right: squared by its corners, in the light of its cards. */

@@ -14,6 +14,12 @@ import { LookMarks } from '#app/_look/look-marks.tsx';
 import { useLooking } from '#app/_look/look-state.tsx';
 import { useGuessHand } from '#app/_look/use-guess-hand.ts';
 import { usePatchHand } from '#app/_look/use-patch-hand.ts';
+import { MarkLayer } from '#app/_marks/mark-layer.tsx';
+import { GrowingMark } from '#app/_marks/mark-lines.tsx';
+import { NewPlace } from '#app/_marks/mark-words.tsx';
+import { useMarkHand } from '#app/_marks/use-mark-hand.ts';
+import { useMarkLabel } from '#app/_marks/use-mark-words.ts';
+import { useShownMarks } from '#app/_marks/use-shown-marks.ts';
 import { CaptureOverlay } from '#app/_photo/capture-overlay.tsx';
 import { PhotoLayer } from '#app/_photo/photo-layer.tsx';
 import { type PhotoHand, usePhotoHand } from '#app/_photo/use-photo-hand.ts';
@@ -29,16 +35,14 @@ import { type Frame, mirroredFrame, plainFrame } from './frame.ts';
 import type { Hand } from './hand.ts';
 import styles from './layers.module.css';
 import { Loupe } from './loupe.tsx';
-import { GrowingStroke, MarkLayer } from './mark-layer.tsx';
 import { type DrawnPlane, drawnPlanes, OutlineLayer } from './outline-layer.tsx';
 import { DraftOutline, OutlinePoints } from './outline-points.tsx';
-import { NewPin } from './pin-words.tsx';
 import { type PlanePlaces, planePlaces } from './plane-places.ts';
 import { PointerLayer } from './pointer-layer.tsx';
 import { Stage } from './stage.tsx';
 import { useAirHand } from './use-air-hand.ts';
 import { useFocusHand } from './use-focus-hand.ts';
-import { useDrawHand, useLookHand, usePinHand } from './use-mark-hands.ts';
+import { useLookHand } from './use-look-hand.ts';
 import { useMayOutline } from './use-may-outline.ts';
 import { type OutlineHand, useOutlineHand } from './use-outline-hand.ts';
 
@@ -55,7 +59,7 @@ interface EaselPictureProps {
 
 export function EaselPicture({ picture, label, squared, righted, clip, swipe }: EaselPictureProps) {
   const { tool, outlining: outliningAs, planeId, markId, setMarkId, linesShown, marksShown } = useTools();
-  const { planes, marks } = useBoardLive();
+  const { planes } = useBoardLive();
   const { setPin, setSentence } = useEasel();
   const { width, height } = picture;
   const plain = useMemo(() => plainFrame({ width, height }), [width, height]);
@@ -67,20 +71,16 @@ export function EaselPicture({ picture, label, squared, righted, clip, swipe }: 
     () => planePlaces(drawn.map(({ plane, outline }) => ({ planeId: plane.id, outline }))),
     [drawn],
   );
-  const own = useMemo(
-    () => marks.filter((mark) => mark.pictureId === picture.id && mark.kind !== 'reply'),
-    [marks, picture.id],
-  );
+  const own = useShownMarks(picture.id);
+  const labelOf = useMarkLabel(picture.id);
   const badge = (planeId && places.badges.get(planeId)) || null;
   const outlining = useOutlineHand(picture, frame, badge && frame.original(badge));
-  const drawing = useDrawHand(picture);
   const photo = usePhotoHand(picture);
   const look = useLookHand();
   const hands: Record<typeof tool, Hand> = {
     look,
     outline: outlining.hand,
-    mark: usePinHand(picture),
-    draw: drawing.hand,
+    mark: useMarkHand(picture),
     photo: photo.hand,
     patch: usePatchHand(picture.id, setSentence),
     guess: useGuessHand(picture.id, setSentence),
@@ -124,12 +124,17 @@ export function EaselPicture({ picture, label, squared, righted, clip, swipe }: 
       ) : null}
       <OutlineInHand inHand={inHand} badge={badge} outlining={outlining} />
       {marksShown && tool !== 'outline' && tool !== 'photo' ? (
-        <MarkLayer marks={own} frame={frame} aspect={aspect} chosenId={markId} choose={choose} />
+        <MarkLayer
+          marks={own}
+          {...{ frame, aspect, labelOf, choose }}
+          kind={picture.kind}
+          chosenId={markId}
+        />
       ) : null}
       <CarryLayer />
       <FocusLayer />
-      <GrowingStroke points={drawing.growing} frame={frame} aspect={aspect} />
-      <NewPin />
+      <GrowingMark />
+      <NewPlace />
       <HeldNames pictureId={picture.id} drawn={drawn} badges={places.badges} />
       <LookMarks />
       <PointerLayer />

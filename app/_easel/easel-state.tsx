@@ -48,8 +48,8 @@ export interface EaselState {
   /** How a new outline is drawn. */
   way: Exclude<OutlineWay, 'split'>;
   setWay(way: Exclude<OutlineWay, 'split'>): void;
-  /** A pin that has a place and waits for its words. */
-  pin: { pictureId: string; point: FractionPoint } | null;
+  /** A pin, or words on the picture, that has a place and waits for what it says. */
+  pin: { pictureId: string; point: FractionPoint; kind: 'pin' | 'text' } | null;
   setPin(pin: EaselState['pin']): void;
   /** Whether a painting is shown put right, where its corners or cards are set. */
   squared: boolean;

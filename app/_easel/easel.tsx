@@ -8,6 +8,7 @@
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
 import { useBoardLive, usePaintingRoom } from '#app/_live/board-live.tsx';
 import { NineScale } from '#app/_look/nine-scale.tsx';
+import { useMarkDesk } from '#app/_marks/mark-desk.tsx';
 import { CaptureCaption } from '#app/_photo/capture-caption.tsx';
 import { isCorrected, usePhotoDesk } from '#app/_photo/photo-desk.tsx';
 import { RightedPlace } from '#app/_photo/righted-place.tsx';
@@ -176,10 +177,14 @@ function useUndoKeys(): void {
 function useDropsWithTool(): void {
   const { tool, planeId, referenceId, paintingId } = useTools();
   const { setDraft, setPin, setSentence } = useEasel();
+  const { kind, growing, setTaking, setLayer } = useMarkDesk();
   // biome-ignore lint/correctness/useExhaustiveDependencies: these changes are what ends the work of the hand.
   useEffect(() => {
     setDraft(null);
     setPin(null);
     setSentence(null);
-  }, [tool, planeId, referenceId, paintingId, setDraft, setPin, setSentence]);
+    growing.set(null);
+    setTaking(false);
+    setLayer(null);
+  }, [tool, kind, planeId, referenceId, paintingId, setDraft, setPin, setSentence]);
 }

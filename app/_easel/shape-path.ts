@@ -48,11 +48,18 @@ function alongBorder(from: FractionPoint, to: FractionPoint): boolean {
   );
 }
 
-/** The inked shape of a freehand stroke. @param points 0..1 of what is shown, with pen pressure where known. */
-export function strokePath(points: readonly (readonly number[])[], aspect: number): string {
+/**
+ * The inked shape of a freehand stroke. @param points 0..1 of what is shown, with pen pressure where known.
+ * @param width At middle pressure, share of the picture's width.
+ */
+export function strokePath(
+  points: readonly (readonly number[])[],
+  aspect: number,
+  width: number = STROKE_WIDTH / BOX,
+): string {
   const inBox = points.map(([x = 0, y = 0, pressure = 0.5]) => [x * BOX, y * BOX * aspect, pressure]);
   const shape = getStroke(inBox, {
-    size: STROKE_WIDTH,
+    size: width * BOX,
     thinning: 0.55,
     smoothing: 0.5,
     streamline: 0.35,

@@ -16,7 +16,7 @@ import type {
   PlaneTilt,
 } from '#server/core/contract/setup.ts';
 import type { LiveAnswer, LiveCard, LivePhoto } from '#server/core/live/layout.ts';
-import type { Mark } from '#server/core/live/marks.ts';
+import type { MarkView, MarkWriters, Nod, RemarkWriters } from './mark-types.ts';
 
 /** `connecting` at first; `catching-up` after a gap; `offline` while the line is down; `closed` for good. */
 export type ConnectionState = 'connecting' | 'connected' | 'catching-up' | 'offline' | 'closed';
@@ -38,15 +38,6 @@ export interface PlaneView {
   number: number;
   /** Reason a teacher gave for not trusting the reference here, or null. */
   unreliable: string | null;
-}
-
-export interface MarkView extends Mark {
-  /** Running number of a pin or stroke on its picture, 1 = the oldest; null for replies. */
-  number: number | null;
-  /** Name of the author, from the people of the board. */
-  authorName: string;
-  /** True when this person may change or delete it. */
-  mine: boolean;
 }
 
 /** The server took something back: its sentence, and what the person had written, kept here. */
@@ -79,22 +70,12 @@ export interface Permissions {
   /** Outlines, photo correction and intention of one painting. */
   painting(pictureId: string): boolean;
   mark: boolean;
+  /** Hiding remarks on a picture, and saying what became of them. */
+  remarksOn(pictureId: string): boolean;
+  /** Letting others sketch over a painting. */
+  allowSketch(pictureId: string): boolean;
   /** Changing, adding, ordering and leaving out adjustment cards. */
   cards: boolean;
-}
-
-export interface NewPin {
-  pictureId: string;
-  point: FractionPoint;
-  text: string;
-  /** The plane it stands on, or null. */
-  planeId: string | null;
-}
-
-export interface NewStroke {
-  pictureId: string;
-  points: Mark['points'];
-  text: string;
 }
 
 /** A plane to be taken together with others. */
@@ -170,20 +151,13 @@ export interface CritiqueWriters {
   clearCard(pictureId: string, key: string): void;
 }
 
-export interface MarkWriters {
-  addPin(pin: NewPin): string;
-  addStroke(stroke: NewStroke): string;
-  addReply(parent: Pick<Mark, 'id' | 'pictureId'>, text: string): string;
-  rewriteMark(markId: string, text: string): void;
-  deleteMark(markId: string): void;
-}
-
 export interface BoardWriters
   extends PlaneWriters,
     PaintingWriters,
     SceneWriters,
     CritiqueWriters,
-    MarkWriters {}
+    MarkWriters,
+    RemarkWriters {}
 
 export interface BoardLive {
   /** The board as last fetched; a newer one comes in as a prop after `boardChanged` rises. */
@@ -216,12 +190,21 @@ export interface BoardLive {
   focusOf(pictureId: string): FractionPoint | null;
   /** `V4` or `V4-<planeId>` → the painter's reason, which may be empty. */
   meantOf(pictureId: string): ReadonlyMap<string, string>;
-  /** Key of a card or id of a mark → the painter's answer. */
+  /** Key of a card or id of a mark → the painter's answer; on a reference of whoever runs the scene. */
   answersOf(pictureId: string): ReadonlyMap<string, LiveAnswer>;
   /** Key of a card → what a teacher changed on it. */
   cardsOf(pictureId: string): ReadonlyMap<string, LiveCard>;
-  /** Oldest first, all pictures. */
+  /**
+   * Oldest first, of references and of paintings whose room is open: `usePaintingRoom`, `paintingsOpen`. What this
+   * person may not see is left out.
+   */
   marks: readonly MarkView[];
+  /** Whether what is said of the remarks on a picture is here, and with it its marks. */
+  remarksKnown(pictureId: string): boolean;
+  /** Who nods at a mark, by name; a mark that nobody nods at is missing. */
+  nods: ReadonlyMap<string, readonly Nod[]>;
+  /** Whether that painting may be sketched over. Needs its room. */
+  allowsSketch(pictureId: string): boolean;
   /** Rises with every new result; null before the first. Needs the painting's room: `usePaintingRoom`. */
   resultNumber(pictureId: string): number | null;
   /** What the server is doing about that painting, in words, or null. */

@@ -15,7 +15,8 @@ import {
   useSyncExternalStore,
 } from 'react';
 import type { BoardView } from '#server/core/contract/responses.ts';
-import { mayWriteRoom } from '#server/core/live/permission.ts';
+import { mayHide } from '#server/core/live/mark-sight.ts';
+import { mayWrite, mayWriteRoom } from '#server/core/live/permission.ts';
 import type { BoardLive, Permissions, PointerHere, Preview } from './board-live-types.ts';
 import { BoardStore } from './board-store.ts';
 import { clearPictureCopies } from './contact.ts';
@@ -80,6 +81,12 @@ function permissionsOn(board: BoardView): Permissions {
     setup: mayWriteRoom(writerOf(board, null), 'setup'),
     painting: (pictureId) => mayWriteRoom(writerOf(board, painters.get(pictureId) ?? null), 'painting'),
     mark: mayWriteRoom(writerOf(board, null), 'marks'),
+    remarksOn: (pictureId) => {
+      const isReference = board.pictures.some(({ id, kind }) => id === pictureId && kind === 'reference');
+      return mayHide(writerOf(board, painters.get(pictureId) ?? null), { isReference });
+    },
+    allowSketch: (pictureId) =>
+      mayWrite(writerOf(board, painters.get(pictureId) ?? null), 'painting', 'allows'),
     cards: board.role === 'teacher' || board.role === 'host',
   };
 }
@@ -99,6 +106,10 @@ function documentsOf(store: BoardStore, board: BoardView): Documents {
 /** What can be read now; the same parts keep their identity while their documents stay as they are. */
 function readingsOf(store: BoardStore, readers: BoardReaders, board: BoardView, documents: Documents) {
   const { setup, marks, painting, isReference } = documents;
+  const remarks = readers.said.remarks(board, (pictureId, kind) => {
+    const room = kind === 'reference' ? 'setup' : (`painting/${pictureId}` as const);
+    return store.loaded(room) ? store.doc(room) : null;
+  });
   return {
     board,
     connection: store.connection(),
@@ -118,9 +129,12 @@ function readingsOf(store: BoardStore, readers: BoardReaders, board: BoardView, 
     air: readers.air(setup()),
     focusOf: (pictureId: string) => readers.focus(painting(pictureId)),
     meantOf: (pictureId: string) => readers.meant(painting(pictureId)),
-    answersOf: (pictureId: string) => readers.answers(painting(pictureId)),
+    answersOf: (pictureId: string) => readers.answers(isReference(pictureId) ? setup() : painting(pictureId)),
     cardsOf: (pictureId: string) => readers.cards(painting(pictureId)),
-    marks: readers.marks(marks(), board),
+    marks: readers.marks(marks(), board, remarks),
+    remarksKnown: (pictureId: string) => (remarks.get(pictureId) ?? null) !== null,
+    nods: readers.said.nods(marks(), board),
+    allowsSketch: (pictureId: string) => remarks.get(pictureId)?.allowsSketch ?? false,
     resultNumber: (pictureId: string) => readers.result(painting(pictureId))?.number ?? null,
     pendingOf: (pictureId: string) => readers.result(painting(pictureId))?.pending ?? null,
     canUndo: store.history.canUndo,

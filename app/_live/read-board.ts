@@ -9,13 +9,16 @@ import type { BoardView } from '#server/core/contract/responses.ts';
 import type { Condition, FractionPoint, LabColour, Outline } from '#server/core/contract/setup.ts';
 import { readAnswers, readCards } from '#server/core/live/card-answers.ts';
 import type { LiveAnswer, LiveCard, LivePhoto } from '#server/core/live/layout.ts';
+import type { PictureRemarks } from '#server/core/live/mark-sight.ts';
 import { readOutlinesOf, readPaintingOutlines } from '#server/core/live/outlines.ts';
 import { readFocus, readIntention, readMeant, readPhoto, readResult } from '#server/core/live/painting.ts';
 import type { Writer } from '#server/core/live/permission.ts';
 import { readPlanes } from '#server/core/live/planes.ts';
 import { readAir, readConditions, readUnreliable } from '#server/core/live/scene.ts';
-import type { MarkView, PlaneView } from './board-live-types.ts';
+import type { PlaneView } from './board-live-types.ts';
 import { MarkReader } from './mark-reader.ts';
+import type { MarkView } from './mark-types.ts';
+import { RemarkReader } from './remark-reader.ts';
 
 /** Works `read` out once per state of a document. */
 export class PerDocument<T> {
@@ -61,6 +64,8 @@ export class BoardReaders {
   readonly #answers = new PerDocument((doc) => readAnswers(doc));
   readonly #cards = new PerDocument((doc) => readCards(doc));
   readonly #markReaders = new WeakMap<Y.Doc, MarkReader>();
+  /** What is said of marks: hidden, nodded at. */
+  readonly said = new RemarkReader();
 
   planes(setup: Y.Doc | null): readonly PlaneView[] {
     return setup ? this.#planes.of(setup) : [];
@@ -111,11 +116,16 @@ export class BoardReaders {
     return painting ? readResult(painting) : null;
   }
 
-  marks(doc: Y.Doc | null, board: BoardView): readonly MarkView[] {
+  /** @param remarks As `RemarkReader` gives them. */
+  marks(
+    doc: Y.Doc | null,
+    board: BoardView,
+    remarks: ReadonlyMap<string, PictureRemarks | null>,
+  ): readonly MarkView[] {
     if (!doc) return NO_MARKS;
     const reader = this.#markReaders.get(doc) ?? new MarkReader(doc);
     this.#markReaders.set(doc, reader);
-    return reader.views(board, writerOf(board, null));
+    return reader.views({ board, writer: writerOf(board, null), remarks });
   }
 }
 

@@ -10,7 +10,6 @@ import { Outline } from '#server/core/contract/setup.ts';
 import { changeCard, clearCard, orderCards, setAnswer } from '#server/core/live/card-answers.ts';
 import { edit } from '#server/core/live/document.ts';
 import { outlineKey } from '#server/core/live/layout.ts';
-import { editMarkText, type Mark, putMark, removeMark } from '#server/core/live/marks.ts';
 import { putPaintingOutline, putReferenceOutline } from '#server/core/live/outlines.ts';
 import {
   setCards,
@@ -32,13 +31,13 @@ import { setAir, setCondition, setUnreliable } from '#server/core/live/scene.ts'
 import type {
   BoardWriters,
   CritiqueWriters,
-  MarkWriters,
   PaintingWriters,
   PlaneWriters,
   SceneWriters,
 } from './board-live-types.ts';
 import { mendWhenCrossed } from './crossed-moves.ts';
 import type { Documents } from './documents.ts';
+import { markWriters, remarkWriters } from './mark-writers.ts';
 import { partWriters } from './part-writers.ts';
 import { setWriters } from './set-writers.ts';
 
@@ -51,6 +50,7 @@ export function writersFor(documents: Documents): BoardWriters {
     ...sceneWriters(documents),
     ...critiqueWriters(documents),
     ...markWriters(documents),
+    ...remarkWriters(documents),
   };
 }
 
@@ -143,30 +143,5 @@ function critiqueWriters(documents: Documents): CritiqueWriters {
     },
     orderCards: (pictureId, orders) => on(pictureId, (doc) => orderCards(doc, orders)),
     clearCard: (pictureId, key) => on(pictureId, (doc) => clearCard(doc, key)),
-  };
-}
-
-function markWriters({ marks, writer }: Documents): MarkWriters {
-  const add = (mark: Omit<Mark, 'id' | 'author' | 'at'>) => {
-    const id = uuidv4();
-    const doc = marks();
-    if (doc) putMark(doc, { ...mark, id, author: writer.personId, at: Date.now() });
-    return id;
-  };
-  return {
-    addPin: ({ pictureId, point, text, planeId }) =>
-      add({ kind: 'pin', pictureId, points: [point], text, planeId, parent: null }),
-    addStroke: ({ pictureId, points, text }) =>
-      add({ kind: 'stroke', pictureId, points, text, planeId: null, parent: null }),
-    addReply: (parent, text) =>
-      add({ kind: 'reply', pictureId: parent.pictureId, points: [], text, planeId: null, parent: parent.id }),
-    rewriteMark(markId, text) {
-      const doc = marks();
-      if (doc) editMarkText(doc, markId, text);
-    },
-    deleteMark(markId) {
-      const doc = marks();
-      if (doc) removeMark(doc, markId, writer);
-    },
   };
 }

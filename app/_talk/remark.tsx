@@ -1,9 +1,16 @@
 'use client';
-/** One remark with its answers; chosen, it can be answered, changed and deleted. In the flow: remarks -> [remark]. */
-import { memo, useEffect, useRef, useState } from 'react';
-import type { MarkView, MarkWriters } from '#app/_live/board-live-types.ts';
+/**
+ * One remark with its answers: who agrees, what became of it; chosen, it can be answered, changed and deleted.
+ *
+ * In the flow: remarks -> [remark].
+ */
+import { memo, useEffect, useRef } from 'react';
+import { useBoardLive } from '#app/_live/board-live.tsx';
+import type { MarkView, MarkWriters, Nod } from '#app/_live/mark-types.ts';
 import { words } from '#app/_words/en-easel.ts';
-import { dateTime } from '#app/_words/figures.ts';
+import type { MarkState } from '#server/core/live/layout.ts';
+import { Agreed, HideAct, NO_NODS, NodAct, type RemarkActWriters, StateActs } from './remark-acts.tsx';
+import { Said } from './said.tsx';
 import { Say } from './say.tsx';
 import styles from './talk.module.css';
 
@@ -12,12 +19,16 @@ export interface RemarkProps {
   replies: readonly MarkView[];
   /** Which picture and plane, in words. */
   where: string;
+  state: MarkState;
+  nods: readonly Nod[];
   chosen: boolean;
   boardId: string;
   /** Person id of who looks. */
   meId: string;
   mayAnswer: boolean;
-  write: MarkWriters;
+  /** Whether this person says what becomes of remarks on this picture, and hides them. */
+  mayJudge: boolean;
+  write: MarkWriters & RemarkActWriters;
   /** Opens the remark and shows its picture; null closes it. */
   choose(mark: MarkView | null): void;
 }
@@ -33,18 +44,21 @@ function sameRemark(one: RemarkProps, two: RemarkProps): boolean {
   );
 }
 
+/** Kinds whose number stands in a box: they are drawn, not pinned. */
+const isPinned = ({ kind }: MarkView) => kind === 'pin' || kind === 'reply';
+
 export const Remark = memo(function Remark(props: RemarkProps) {
-  const { mark, replies, where, chosen, boardId, mayAnswer, write, choose } = props;
+  const { mark, replies, where, state, nods, chosen, meId, write, choose } = props;
   const item = useRef<HTMLLIElement>(null);
   useEffect(() => {
     if (chosen) item.current?.scrollIntoView({ block: 'nearest' });
   }, [chosen]);
   return (
-    <li ref={item} className={styles.remark} data-chosen={chosen || undefined}>
+    <li ref={item} className={styles.remark} data-chosen={chosen || undefined} data-remark={mark.id}>
       <button
         type="button"
         className={styles.number}
-        data-line={mark.kind === 'stroke' || undefined}
+        data-line={isPinned(mark) ? undefined : ''}
         aria-expanded={chosen}
         aria-label={words.talk.show(mark.number ?? 0)}
         onClick={() => choose(chosen ? null : mark)}
@@ -52,81 +66,58 @@ export const Remark = memo(function Remark(props: RemarkProps) {
         {mark.number}
       </button>
       <div className={styles.body}>
-        <Said {...props} where={where} open={chosen} />
-        {!chosen && (replies.length > 0 || mayAnswer) ? (
-          <button type="button" className={styles.word} onClick={() => choose(mark)}>
-            {replies.length > 0 ? words.talk.replies(replies.length) : words.talk.reply}
-          </button>
-        ) : null}
-        {chosen ? (
-          <>
-            <ul className={styles.replies}>
-              {replies.map((reply) => (
-                <li key={reply.id}>
-                  <Said {...props} mark={reply} where={null} open />
-                </li>
-              ))}
-            </ul>
-            {mayAnswer ? (
-              <Say
-                draftKey={`reply/${boardId}/${mark.id}`}
-                label={words.talk.replyTo(mark.authorName)}
-                send={(text) => write.addReply(mark, text)}
-              />
-            ) : null}
-          </>
-        ) : null}
+        <Said {...{ mark, where, state, meId, write }} open={chosen} gone={() => choose(null)} />
+        <Agreed nods={nods} meId={meId} />
+        <Acts {...props} />
+        {chosen ? <Answers {...props} replies={replies} /> : null}
       </div>
     </li>
   );
 }, sameRemark);
 
-interface SaidProps extends Pick<RemarkProps, 'mark' | 'meId' | 'write' | 'choose'> {
-  where: string | null;
-  open: boolean;
+/** What one tap does. */
+function Acts(props: RemarkProps) {
+  const { mark, replies, state, nods, chosen, meId, mayAnswer, mayJudge, write, choose } = props;
+  const answers = !chosen && (replies.length > 0 || mayAnswer);
+  if (!(answers || mayAnswer || mayJudge)) return null;
+  return (
+    <div className={styles.acts}>
+      {answers ? (
+        <button type="button" className={styles.word} onClick={() => choose(mark)}>
+          {replies.length > 0 ? words.talk.replies(replies.length) : words.talk.reply}
+        </button>
+      ) : null}
+      {mayAnswer ? <NodAct {...{ mark, nods, meId, write }} /> : null}
+      {mayJudge ? <StateActs {...{ mark, state, write }} /> : null}
+      {mayJudge && (chosen || mark.sight === 'hidden') ? <HideAct {...{ mark, meId, write }} /> : null}
+    </div>
+  );
 }
 
-/** The words of one mark with who said them and when; its author may change them. */
-function Said({ mark, where, open, meId, write, choose }: SaidProps) {
-  const [changing, setChanging] = useState(false);
-  const own = mark.author === meId;
-  const remove = () => {
-    write.deleteMark(mark.id);
-    if (mark.kind !== 'reply') choose(null);
-  };
+function Answers({ mark, replies, boardId, meId, mayAnswer, mayJudge, write }: RemarkProps) {
+  const { nods } = useBoardLive();
   return (
     <>
-      {changing ? (
+      <ul className={styles.replies}>
+        {replies.map((reply) => (
+          <li key={reply.id}>
+            <Said mark={reply} where={null} state="open" open {...{ meId, write }} gone={() => undefined} />
+            <Agreed nods={nods.get(reply.id) ?? NO_NODS} meId={meId} />
+            <div className={styles.acts}>
+              {mayAnswer ? (
+                <NodAct mark={reply} nods={nods.get(reply.id) ?? NO_NODS} {...{ meId, write }} />
+              ) : null}
+              {mayJudge ? <HideAct mark={reply} {...{ meId, write }} /> : null}
+            </div>
+          </li>
+        ))}
+      </ul>
+      {mayAnswer ? (
         <Say
-          draftKey={`change/${mark.id}`}
-          label={words.talk.change}
-          first={mark.text}
-          sendWord={words.talk.keep}
-          send={(text) => {
-            write.rewriteMark(mark.id, text);
-            setChanging(false);
-          }}
-          cancel={() => setChanging(false)}
+          draftKey={`reply/${boardId}/${mark.id}`}
+          label={words.talk.replyTo(mark.authorName)}
+          send={(text) => write.addReply(mark, text)}
         />
-      ) : (
-        <p className={styles.text}>
-          {mark.text || <span className={styles.note}>{mark.kind === 'stroke' ? words.talk.line : ''}</span>}
-        </p>
-      )}
-      <p className={styles.note}>
-        {[mark.authorName, where, dateTime(new Date(mark.at).toISOString())].filter(Boolean).join(' · ')}
-      </p>
-      {open && mark.mine && !changing ? (
-        <p className={styles.acts}>
-          {own ? (
-            <button type="button" className={styles.word} onClick={() => setChanging(true)}>
-              {mark.text ? words.talk.change : words.talk.addWords}
-            </button>
-          ) : null}
-          <button type="button" className={styles.word} onClick={remove}>
-            {words.talk.remove}
-          </button>
-        </p>
       ) : null}
     </>
   );

@@ -96,8 +96,6 @@ export const words = {
     noPictures:
       'Drop a reference photograph or a painting anywhere here, choose files, or take a photo. Painted from life? Post only the painting.',
     scenario: 'About this example',
-    offline: 'The line is down. What you do is kept here and sent when it is back.',
-    catchingUp: 'Catching up …',
   },
 
   tray: {
@@ -105,7 +103,6 @@ export const words = {
     look: 'Look',
     outline: 'Outline',
     mark: 'Mark',
-    draw: 'Draw',
     photo: 'Square up',
     view: 'What the eye sees',
     squint: 'Squint',
@@ -203,8 +200,6 @@ export const words = {
     lead: 'They work while no text is being written.',
     look: 'look about',
     outline: 'outline planes',
-    mark: 'set a mark',
-    draw: 'draw',
     photo: 'square up the painting’s photo',
     squint: 'squint: blur the pictures',
     grey: 'grey: value without colour',

@@ -5,6 +5,7 @@
  */
 import { words } from '#app/_words/en.ts';
 import { lookWords } from '#app/_words/en-look.ts';
+import { markWords } from '#app/_words/en-marks.ts';
 import { proposeWords } from '#app/_words/en-propose.ts';
 
 /** Shown as written here; matched without regard to case. */
@@ -15,6 +16,12 @@ export const LETTER_KEYS = {
   post: 'C',
   mark: 'M',
   draw: 'D',
+  arrow: 'E',
+  loop: 'J',
+  text: 'I',
+  sample: 'Y',
+  sketch: 'Z',
+  sketches: '1',
   photo: 'Q',
   patch: 'P',
   guess: 'U',
@@ -43,6 +50,7 @@ export type LetterAction = keyof typeof LETTER_KEYS;
 /** What each key does, for the list of keys. */
 export const KEY_WORDS: Record<LetterAction, string> = {
   ...words.keys,
+  ...markWords.keys,
   ...lookWords.keys,
   ...proposeWords.keyList,
 };

@@ -11,7 +11,7 @@ import { LookProvider } from '#app/_look/look-state.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
 
 /**
- * look = move about; outline = planes; mark = pins; draw = freehand strokes; photo = the photo's corners;
+ * look = move about; outline = planes; mark = marks of every kind; photo = the photo's corners;
  * patch = take patches of colour; guess = guess the value of a spot; air, focus = point at the air colour, at the
  * focus; carry = place planes that are carried over (these three are taken in hand by buttons elsewhere).
  */
@@ -19,7 +19,6 @@ export const TOOLS = [
   'look',
   'outline',
   'mark',
-  'draw',
   'photo',
   'patch',
   'guess',

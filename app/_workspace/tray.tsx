@@ -97,7 +97,6 @@ function Hands() {
     look: true,
     outline: may.setup || paints,
     mark: may.mark,
-    draw: may.mark,
     photo: paints,
     patch: true,
   };

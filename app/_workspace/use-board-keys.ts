@@ -3,6 +3,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { type Looking, useLooking } from '#app/_look/look-state.tsx';
 import { useValuesSwitch, useWaysSwitch } from '#app/_look/use-panel-switches.ts';
+import { type HandKind, type MarkDesk, nextKind, useMarkDesk } from '#app/_marks/mark-desk.tsx';
 import { usePost } from '#app/_post/posting.tsx';
 import { useProposeDesk } from '#app/_propose/propose-desk.tsx';
 import type { ValueNumber } from '#server/core/look/starting-cuts.ts';
@@ -35,6 +36,7 @@ function keysAreTaken(event: KeyboardEvent): boolean {
 interface Held {
   tools: Tools;
   looking: Looking;
+  marking: MarkDesk;
   showValues(shown: boolean): void;
   turnWays(): void;
   findPlanes(): void;
@@ -56,11 +58,30 @@ function handActions({ tools, findPlanes, choosePictures }: Held) {
     },
     find: findPlanes,
     post: choosePictures,
-    mark: hold('mark'),
-    draw: hold('draw'),
     photo: hold('photo'),
     patch: hold('patch'),
     guess: hold('guess'),
+  };
+}
+
+/** The kinds of marks. The letter of the marking hand goes on to the next kind once it is in hand. */
+function markActions({ tools, marking }: Held) {
+  const as = (kind: HandKind) => () => {
+    if (tools.tool !== 'mark') tools.setTool('mark');
+    marking.setKind(kind);
+  };
+  return {
+    mark() {
+      if (tools.tool === 'mark') marking.setKind(nextKind(marking.kind));
+      else tools.setTool('mark');
+    },
+    draw: as('stroke'),
+    arrow: as('arrow'),
+    loop: as('outline'),
+    text: as('text'),
+    sample: as('patch'),
+    sketch: as('sketch'),
+    sketches: () => marking.setSketchesShown(!marking.sketchesShown),
   };
 }
 
@@ -93,12 +114,13 @@ function eyeActions({ tools, looking, showValues, turnWays }: Held) {
 
 /** What each letter does now. */
 function actions(held: Held, openList: () => void): Record<LetterAction, () => void> {
-  return { ...handActions(held), ...eyeActions(held), help: openList };
+  return { ...handActions(held), ...markActions(held), ...eyeActions(held), help: openList };
 }
 
 export function useBoardKeys(): BoardKeys {
   const tools = useTools();
   const looking = useLooking();
+  const marking = useMarkDesk();
   const showValues = useValuesSwitch();
   const turnWays = useWaysSwitch();
   const { ask: findPlanes } = useProposeDesk();
@@ -121,9 +143,18 @@ export function useBoardKeys(): BoardKeys {
     }
   }, []);
 
-  const now = useRef({ tools, looking, showValues, turnWays, findPlanes, choosePictures, lettersOn });
+  const now = useRef({
+    tools,
+    looking,
+    marking,
+    showValues,
+    turnWays,
+    findPlanes,
+    choosePictures,
+    lettersOn,
+  });
   useEffect(() => {
-    now.current = { tools, looking, showValues, turnWays, findPlanes, choosePictures, lettersOn };
+    now.current = { tools, looking, marking, showValues, turnWays, findPlanes, choosePictures, lettersOn };
   });
   useEffect(() => {
     const press = (event: KeyboardEvent) => {

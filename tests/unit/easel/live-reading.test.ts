@@ -23,6 +23,13 @@ const board: BoardView = {
   pictures: [picture('r', 'reference'), picture('p', 'painting')],
   members: [{ ...BEN, role: 'peer' }],
 };
+/** Nothing is hidden, nothing may be sketched over. */
+const KNOWN = new Map(
+  board.pictures.map(({ id, kind }) => [
+    id,
+    { isReference: kind === 'reference', hidden: new Set<string>(), allowsSketch: false },
+  ]),
+);
 const mark = (id: string, at: number, change: Partial<Mark> = {}): Mark => ({
   ...{ id, author: 'ben', pictureId: 'p', kind: 'pin', points: [[0.5, 0.5]], text: id, planeId: null },
   ...{ parent: null, at },
@@ -36,7 +43,7 @@ describe('marks on the screen', () => {
   putMark(doc, mark('first', 1, { author: 'ada' }));
   putMark(doc, mark('elsewhere', 3, { pictureId: 'r' }));
   putMark(doc, mark('answer', 4, { kind: 'reply', points: [], parent: 'first' }));
-  const views = new BoardReaders().marks(doc, board);
+  const views = new BoardReaders().marks(doc, board, KNOWN);
 
   test('are numbered by age on each picture, answers not at all', () => {
     expect(views.map(({ id, number }) => [id, number])).toEqual([
@@ -62,15 +69,15 @@ describe('a board with many marks', () => {
     const doc = room('marks');
     for (let at = 0; at < 20; at++) putMark(doc, mark(`m${at}`, 100 - at));
     const readers = new BoardReaders();
-    const before = readers.marks(doc, board);
+    const before = readers.marks(doc, board, KNOWN);
     expect(before.map(({ id }) => id)).toEqual(readMarks(doc).map(({ id }) => id));
     editMarkText(doc, 'm7', 'Other words.');
-    const after = readers.marks(doc, board);
+    const after = readers.marks(doc, board, KNOWN);
     expect(after.filter((view, at) => view !== before[at]).map(({ id, text }) => [id, text])).toEqual([
       ['m7', 'Other words.'],
     ]);
     doc.getMap('marks').delete('m19');
-    const fewer = readers.marks(doc, board);
+    const fewer = readers.marks(doc, board, KNOWN);
     expect(fewer).toHaveLength(19);
     expect(fewer.map(({ number }) => number)).toEqual(Array.from({ length: 19 }, (_, at) => at + 1));
   });
@@ -79,9 +86,9 @@ describe('a board with many marks', () => {
     const doc = room('marks');
     const readers = new BoardReaders();
     doc.getMap('marks').set('broken', 'not a mark');
-    expect(readers.marks(doc, board)).toEqual([]);
+    expect(readers.marks(doc, board, KNOWN)).toEqual([]);
     putMark(doc, mark('broken', 1));
-    expect(readers.marks(doc, board).map(({ id }) => id)).toEqual(['broken']);
+    expect(readers.marks(doc, board, KNOWN).map(({ id }) => id)).toEqual(['broken']);
   });
 });
 
@@ -150,7 +157,10 @@ describe('writing', () => {
   });
 
   test('a remark is written in the name of this person and can be answered', () => {
-    const id = write.addPin({ pictureId: 'p', point: [0.2, 0.3], text: 'Softer here.', planeId: null });
+    const id = write.addMark({
+      ...{ pictureId: 'p', kind: 'pin', points: [[0.2, 0.3]] },
+      ...{ text: 'Softer here.', planeId: null },
+    });
     write.addReply({ id, pictureId: 'p' }, 'Yes.');
     // Both may bear the same millisecond, so their order is not told.
     const written = readMarks(rooms.marks).map(({ kind, author, parent }) => [kind, author, parent]);

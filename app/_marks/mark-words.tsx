@@ -1,0 +1,133 @@
+'use client';
+/**
+ * Where the words of a new mark are written: in the bar under the pictures, so that nothing covers them. Kept as a draft
+ * until they are said.
+ *
+ * In the flow: placed pin or words, or a mark just made -> [mark-words] -> the marks room.
+ */
+import { type FormEvent, type KeyboardEvent, useEffect, useRef } from 'react';
+import bar from '#app/_easel/easel-bar.module.css';
+import { type EaselState, useEasel } from '#app/_easel/easel-state.tsx';
+import { useStage } from '#app/_easel/stage-context.tsx';
+import { useBoardLive } from '#app/_live/board-live.tsx';
+import { useDraft } from '#app/_live/drafts.ts';
+import { Button } from '#app/_ui/button.tsx';
+import { markWords as words } from '#app/_words/en-marks.ts';
+import { useTools } from '#app/_workspace/tools.tsx';
+import { TEXT_LIMIT } from '#server/core/live/layout.ts';
+import styles from './marks.module.css';
+import { usePlaneAt } from './use-plane-at.ts';
+
+type Placed = NonNullable<EaselState['pin']>;
+
+/** The place of the new pin or words on its picture. */
+export function NewPlace() {
+  const { picture, frame } = useStage();
+  const { pin } = useEasel();
+  if (pin?.pictureId !== picture.id) return null;
+  const [x, y] = frame.shown(pin.point);
+  const style = { left: `${x * 100}%`, top: `${y * 100}%` };
+  return (
+    <span
+      className={pin.kind === 'text' ? styles.words : styles.pin}
+      data-new=""
+      data-chosen=""
+      style={style}
+      aria-hidden="true"
+    >
+      {pin.kind === 'text' ? '…' : '?'}
+    </span>
+  );
+}
+
+export function PlacedWords({ placed }: { placed: Placed }) {
+  const { board, write } = useBoardLive();
+  const { setPin } = useEasel();
+  const { setMarkId } = useTools();
+  const planeAt = usePlaneAt();
+  const { pictureId, point, kind } = placed;
+  const add = (text: string) => {
+    setMarkId(write.addMark({ pictureId, kind, points: [point], text, planeId: planeAt(pictureId, point) }));
+    setPin(null);
+  };
+  return (
+    <Field
+      draftKey={`${kind}/${board.id}/${pictureId}`}
+      label={words.say[kind]}
+      sendWord={words.send}
+      place={placed}
+      send={add}
+      cancel={() => setPin(null)}
+    />
+  );
+}
+
+/** A mark that was just drawn may be given words; it need not. */
+export function MadeWords({ markId }: { markId: string }) {
+  const { write } = useBoardLive();
+  return (
+    <Field
+      draftKey={`made/${markId}`}
+      label={words.sayMore}
+      sendWord={words.keep}
+      send={(text) => write.rewriteMark(markId, text)}
+    />
+  );
+}
+
+interface FieldProps {
+  draftKey: string;
+  label: string;
+  sendWord: string;
+  /** Each new place takes the caret to the field; without one the hand keeps it. */
+  place?: Placed;
+  send(text: string): void;
+  cancel?(): void;
+}
+
+function Field({ draftKey, label, sendWord, place, send, cancel }: FieldProps) {
+  const [text, setText] = useDraft(draftKey);
+  const field = useRef<HTMLTextAreaElement>(null);
+  useEffect(() => {
+    if (place) field.current?.focus({ preventScroll: true });
+  }, [place]);
+  const finish = () => {
+    const said = text.trim();
+    if (!said) return;
+    setText('');
+    send(said);
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === 'Escape') cancel?.();
+    if (event.key !== 'Enter' || event.shiftKey || event.nativeEvent.isComposing) return;
+    event.preventDefault();
+    finish();
+  };
+  const onSubmit = (event: FormEvent) => {
+    event.preventDefault();
+    finish();
+  };
+  return (
+    <form className={bar.say} onSubmit={onSubmit}>
+      <textarea
+        ref={field}
+        className={bar.field}
+        aria-label={label}
+        placeholder={label}
+        maxLength={TEXT_LIMIT}
+        rows={1}
+        value={text}
+        onChange={(event) => setText(event.target.value)}
+        onKeyDown={onKeyDown}
+      />
+      <Button weight={place ? 'main' : 'quiet'} type="submit" disabled={text.trim() === ''}>
+        {sendWord}
+      </Button>
+      {cancel ? (
+        <Button weight="word" onClick={cancel}>
+          {words.cancel}
+        </Button>
+      ) : null}
+    </form>
+  );
+}

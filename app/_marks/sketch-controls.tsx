@@ -1,0 +1,126 @@
+'use client';
+/**
+ * What a sketch over a painting is painted with: a colour from the pictures or a neutral grey, its width and cover; and
+ * the painter's own switch that allows it.
+ *
+ * In the flow: mark controls -> [sketch-controls] -> mark desk, the painting's room.
+ */
+import type { ReactNode } from 'react';
+import bar from '#app/_easel/easel-bar.module.css';
+import { useBoardLive } from '#app/_live/board-live.tsx';
+import { Button } from '#app/_ui/button.tsx';
+import { markWords } from '#app/_words/en-marks.ts';
+import type { PictureView } from '#server/core/contract/responses.ts';
+import { greyOf } from '#server/core/look/nine-steps.ts';
+import styles from './controls.module.css';
+import { useMarkDesk } from './mark-desk.tsx';
+import { useSketchRefusal } from './use-sketch-refusal.ts';
+
+const { sketch: words } = markWords;
+
+/** Values of the neutral greys, in steps: dark to light. */
+const GREYS = [1, 3, 5, 7, 9] as const;
+const greyHex = (value: number) => greyOf(value * 10);
+const WIDTH = { min: 0.002, max: 0.1, step: 0.002 } as const;
+const COVER = { min: 0.05, max: 1, step: 0.05 } as const;
+
+interface SketchControlsProps {
+  painting: PictureView | null;
+  /** In the place of the sentence while a stroke is set point by point. */
+  acts: ReactNode;
+}
+
+export function SketchControls({ painting, acts }: SketchControlsProps) {
+  const { taking, layer, setLayer } = useMarkDesk();
+  const refusal = useSketchRefusal(painting);
+  if (!painting || refusal !== null) {
+    return (
+      <>
+        <p className={bar.sentence}>{refusal}</p>
+        {painting ? <AllowSketch painting={painting} /> : null}
+      </>
+    );
+  }
+  return (
+    <>
+      <div className={styles.line}>
+        {acts ?? <p className={bar.sentence}>{taking ? words.taking : markWords.how.sketch}</p>}
+      </div>
+      <Colours />
+      <Brush />
+      {layer ? (
+        <Button weight="word" onClick={() => setLayer(null)}>
+          {words.another}
+        </Button>
+      ) : null}
+    </>
+  );
+}
+
+function Colours() {
+  const { paint, setPaint, taking, setTaking } = useMarkDesk();
+  const isGrey = GREYS.some((value) => greyHex(value) === paint.hex);
+  const swatch = (hex: string, label: string) => (
+    <button
+      key={label}
+      type="button"
+      className={styles.swatch}
+      style={{ background: hex }}
+      aria-label={label}
+      aria-pressed={paint.hex === hex}
+      onClick={() => setPaint({ ...paint, hex })}
+    />
+  );
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset would draw its own frame; these are a few swatches in a row.
+    <div className={styles.colours} role="group" aria-label={words.colour}>
+      {GREYS.map((value) => swatch(greyHex(value), words.grey(value)))}
+      {isGrey ? null : swatch(paint.hex, words.taken)}
+      <Button weight="quiet" aria-pressed={taking} onClick={() => setTaking(!taking)}>
+        {words.take}
+      </Button>
+    </div>
+  );
+}
+
+function Brush() {
+  const { paint, setPaint } = useMarkDesk();
+  const range = (
+    key: 'width' | 'opacity',
+    label: string,
+    { min, max, step }: typeof WIDTH | typeof COVER,
+  ) => (
+    <label className={styles.range}>
+      {label}
+      <input
+        type="range"
+        {...{ min, max, step }}
+        value={paint[key]}
+        onChange={(event) => setPaint({ ...paint, [key]: Number(event.target.value) })}
+      />
+    </label>
+  );
+  return (
+    <div className={styles.colours}>
+      {range('width', words.width, WIDTH)}
+      {range('opacity', words.cover, COVER)}
+    </div>
+  );
+}
+
+/** The painter allows it or not; the others read which. */
+export function AllowSketch({ painting }: { painting: PictureView }) {
+  const { allowsSketch, may, write } = useBoardLive();
+  const allowed = allowsSketch(painting.id);
+  if (!may.allowSketch(painting.id)) return allowed ? <p className={styles.note}>{words.allowed}</p> : null;
+  return (
+    <label className={styles.allow}>
+      <input
+        type="checkbox"
+        checked={allowed}
+        onChange={(event) => write.setAllowsSketch(painting.id, event.target.checked)}
+      />
+      {words.allow}
+    </label>
+  );
+}
