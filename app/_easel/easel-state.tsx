@@ -14,6 +14,9 @@ import {
   useMemo,
   useState,
 } from 'react';
+import { Lenses } from '#app/_together/lenses.ts';
+import { useOwn } from '#app/_together/use-own.ts';
+import { useTools } from '#app/_workspace/tools.tsx';
 import type { FractionPoint, Outline } from '#server/core/contract/setup.ts';
 import { AheadStore } from './ahead-store.ts';
 import { OutlineLine } from './outline-line.ts';
@@ -36,6 +39,8 @@ export interface OutlineDraft {
 
 export interface EaselState {
   views: ViewStore;
+  /** How the pictures lie on this screen. */
+  lenses: Lenses;
   /** The worker that follows ridges and edits outlines. */
   outlineLine: OutlineLine;
   /** What lies ahead of the hand. */
@@ -72,8 +77,9 @@ export function useEasel(): EaselState {
 }
 
 export function EaselStateProvider({ boardId, children }: { boardId: string; children: ReactNode }) {
-  const [{ views, ahead, outlineLine }] = useState(() => ({
+  const [{ views, lenses, ahead, outlineLine }] = useState(() => ({
     views: new ViewStore(),
+    lenses: new Lenses(),
     ahead: new AheadStore(),
     outlineLine: new OutlineLine(boardId),
   }));
@@ -82,16 +88,17 @@ export function EaselStateProvider({ boardId, children }: { boardId: string; chi
   const [following, setFollowing] = useState(true);
   const [way, setWay] = useState<EaselState['way']>('ridge');
   const [pin, setPin] = useState<EaselState['pin']>(null);
-  const [squared, setSquared] = useState(true);
+  const [squared, wantSquared] = useState(true);
+  const setSquared = useOwn(useTools().hand, wantSquared);
   const [moving, setMoving] = useState<EaselState['moving']>(null);
   const [sentence, setSentence] = useState<string | null>(null);
   const easel = useMemo<EaselState>(
     () => ({
-      ...{ views, ahead, outlineLine },
+      ...{ views, lenses, ahead, outlineLine },
       ...{ draft, setDraft, following, setFollowing, way, setWay, pin, setPin },
       ...{ squared, setSquared, moving, setMoving, sentence, setSentence },
     }),
-    [views, ahead, outlineLine, draft, following, way, pin, squared, moving, sentence],
+    [views, lenses, ahead, outlineLine, draft, following, way, pin, squared, moving, sentence, setSquared],
   );
   return <EaselContext value={easel}>{children}</EaselContext>;
 }

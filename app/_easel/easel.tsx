@@ -12,6 +12,8 @@ import { useMarkDesk } from '#app/_marks/mark-desk.tsx';
 import { CaptureCaption } from '#app/_photo/capture-caption.tsx';
 import { isCorrected, usePhotoDesk } from '#app/_photo/photo-desk.tsx';
 import { RightedPlace } from '#app/_photo/righted-place.tsx';
+import { useLookTogether } from '#app/_together/use-look-together.ts';
+import { useOwn } from '#app/_together/use-own.ts';
 import { words } from '#app/_words/en-easel.ts';
 import { lightWords, notedWords } from '#app/_words/en-noted.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
@@ -37,13 +39,16 @@ export function Easel() {
 }
 
 function Pictures() {
-  const { board } = useBoardLive();
+  const { board, class: inClass } = useBoardLive();
+  const { veiled } = inClass;
   const { referenceId, paintingId, arrange, side } = useTools();
-  const [edge, setEdge] = useState(0.5);
+  const [edge, wantEdge] = useState(0.5);
+  const setEdge = useOwn(useTools().hand, wantEdge);
   usePaintingRoom(paintingId);
   useUndoKeys();
   useDropsWithTool();
   useViewAsLooked();
+  useLookTogether({ edge, setEdge });
   usePreview();
   const reference = board.pictures.find(({ id }) => id === referenceId) ?? null;
   const painting = board.pictures.find(({ id }) => id === paintingId) ?? null;
@@ -60,7 +65,7 @@ function Pictures() {
       >
         {putting?.beside ? (
           <RightedPlace />
-        ) : (
+        ) : veiled ? null : (
           <ReferencePlace
             reference={reference}
             painting={painting}

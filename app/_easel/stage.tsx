@@ -4,7 +4,7 @@
  *
  * In the flow: easel -> [stage] -> picture copies and layers.
  */
-import { type CSSProperties, type ReactNode, useMemo, useRef } from 'react';
+import { type CSSProperties, type ReactNode, useLayoutEffect, useMemo, useRef } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { SoftLayers } from '#app/_look/soft-layers.tsx';
 import { RightedCopy } from '#app/_photo/righted-copy.tsx';
@@ -16,7 +16,7 @@ import type { Hand } from './hand.ts';
 import { PictureCopies } from './picture-copies.tsx';
 import styles from './stage.module.css';
 import { StageContext, type StageInside } from './stage-context.tsx';
-import { usePlacement } from './use-placement.ts';
+import { type Placed, usePlacement } from './use-placement.ts';
 import { useStageHands } from './use-stage-hands.ts';
 import { toFraction } from './view-transform.ts';
 
@@ -46,6 +46,7 @@ export function Stage({ picture, frame, righted, hand, label, clip, swipe, child
     seen: (at) => point(at && insideOf(at) ? { pictureId: picture.id, x: at[0], y: at[1] } : null),
   });
   const { stage, sheet, placement } = placed;
+  useLens(picture.id, frame, placed);
   const inside = useMemo<StageInside>(
     () => ({
       ...{ boardId: board.id, picture, frame, aspect: frame.size.height / frame.size.width },
@@ -106,6 +107,23 @@ export function Stage({ picture, frame, righted, hand, label, clip, swipe, child
       </div>
     </StageContext>
   );
+}
+
+/** Tells how the picture lies here, for views that are shared: with each frame, and whenever the window changes. */
+function useLens(pictureId: string, frame: Frame, { stage, windowSize }: Placed): void {
+  const { lenses } = useEasel();
+  useLayoutEffect(() => {
+    const element = stage.current;
+    if (!element) return;
+    const tell = () => lenses.set(pictureId, { window: windowSize(), frame });
+    tell();
+    const watcher = new ResizeObserver(tell);
+    watcher.observe(element);
+    return () => {
+      watcher.disconnect();
+      lenses.delete(pictureId);
+    };
+  }, [lenses, pictureId, frame, stage, windowSize]);
 }
 
 /** Squared layers come squared, and are only mirrored; others lie in the picture's own frame. */

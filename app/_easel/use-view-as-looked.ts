@@ -7,18 +7,22 @@
  */
 import { useEffect, useRef } from 'react';
 import { useLooking } from '#app/_look/look-state.tsx';
+import { useTogether } from '#app/_together/together.tsx';
+import { useTools } from '#app/_workspace/tools.tsx';
 import { useEasel } from './easel-state.tsx';
-import { WHOLE } from './view-transform.ts';
-
-const HALF = 0.5;
+import { HALF_SIZE, WHOLE } from './view-transform.ts';
 
 export function useViewAsLooked(): void {
   const { views } = useEasel();
   const { half, setHalf, mirrored } = useLooking();
+  const { hand } = useTools();
+  const { following } = useTogether();
   useEffect(() => {
-    if (half) views.set({ ...WHOLE, zoom: HALF });
-    else if (views.get().zoom < 1) views.set(WHOLE);
-  }, [half, views]);
+    hand.quietly(() => {
+      if (half) views.set({ ...WHOLE, zoom: HALF_SIZE });
+      else if (views.get().zoom < 1) views.set(WHOLE);
+    });
+  }, [half, views, hand]);
   // Whoever zooms or pans to the whole has left half size.
   useEffect(() => {
     if (!half) return;
@@ -31,7 +35,9 @@ export function useViewAsLooked(): void {
   useEffect(() => {
     if (before.current === mirrored) return;
     before.current = mirrored;
+    // Whom one looks with tells what to see, mirrored or not.
+    if (following) return;
     const view = views.get();
-    views.set({ ...view, middleX: 1 - view.middleX });
-  }, [mirrored, views]);
+    hand.quietly(() => views.set({ ...view, middleX: 1 - view.middleX }));
+  }, [mirrored, following, views, hand]);
 }

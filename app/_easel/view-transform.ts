@@ -28,6 +28,8 @@ export interface Placement extends Size {
 
 export const WHOLE: View = { middleX: 0.5, middleY: 0.5, zoom: 1 };
 export const ZOOM_MOST = 24;
+/** Zoom of the whole picture at half its fitting size. */
+export const HALF_SIZE = 0.5;
 
 const clamp = (value: number, low: number, high: number) => Math.min(high, Math.max(low, value));
 

@@ -14,11 +14,14 @@ import {
   useState,
   useSyncExternalStore,
 } from 'react';
+import type * as Y from 'yjs';
 import type { BoardView } from '#server/core/contract/responses.ts';
+import type { RoomName } from '#server/core/live/layout.ts';
 import { mayHide } from '#server/core/live/mark-sight.ts';
 import { mayWrite, mayWriteRoom } from '#server/core/live/permission.ts';
+import type { PresentPerson } from '#server/core/live/presence.ts';
 import type { BoardLive, Permissions, PointerHere, Preview } from './board-live-types.ts';
-import { BoardStore } from './board-store.ts';
+import { BoardStore, type LocalPresence } from './board-store.ts';
 import { clearPictureCopies } from './contact.ts';
 import type { Documents } from './documents.ts';
 import { heldByOther, peopleHere, pointersHere, whenFree } from './presence.ts';
@@ -50,6 +53,27 @@ export function useBoardLive(): BoardLive {
 export function usePaintingRoom(pictureId: string | null): void {
   const { store } = useInside();
   useEffect(() => (pictureId ? store.look(`painting/${pictureId}`) : undefined), [store, pictureId]);
+}
+
+/** The document of a room for as long as the caller needs it; null until it has come. */
+export function useRoomDocument(name: RoomName | null): Y.Doc | null {
+  const { store } = useInside();
+  useEffect(() => (name ? store.look(name) : undefined), [store, name]);
+  return name && store.loaded(name) ? store.doc(name) : null;
+}
+
+/** Who is here, for those who follow every move: it changes twenty times a second and draws nothing by itself. */
+export interface PresenceLine {
+  subscribePresence(listener: () => void): () => void;
+  presentNow(): readonly PresentPerson[];
+  ownClientId(): number;
+  connection(): BoardLive['connection'];
+  tell(change: Pick<LocalPresence, 'look' | 'with' | 'wish' | 'thanks'>): void;
+}
+
+/** Stays the same object for the life of the board. */
+export function usePresenceLine(): PresenceLine {
+  return useInside().store;
 }
 
 /** Other people's hands over the pictures. */

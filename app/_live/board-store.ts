@@ -33,7 +33,8 @@ const STEPS: Record<RoomKind, readonly string[]> = {
   silent: [],
 };
 
-type LocalPresence = Pick<Presence, 'pointer' | 'hold'>;
+/** What this window tells of itself; the person is the server's word. */
+export type LocalPresence = Omit<Presence, 'person'>;
 
 export class BoardStore {
   readonly me: PersonHere;
@@ -158,6 +159,11 @@ export class BoardStore {
 
   letGo(what: string): void {
     if (this.#own.hold?.what === what) this.hold(null);
+  }
+
+  /** Tells the others what this person looks at, whom they look with, or what they wish. */
+  tell(change: Pick<LocalPresence, 'look' | 'with' | 'wish' | 'thanks'>): void {
+    this.#say(change);
   }
 
   point(pointer: LocalPresence['pointer']): void {

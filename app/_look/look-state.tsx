@@ -6,6 +6,8 @@
  * worker that computes lives and ends with it.
  */
 import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useState } from 'react';
+import type { OwnHand } from '#app/_together/own-hand.ts';
+import { useOwn } from '#app/_together/use-own.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import type { Patch } from '#server/core/look/patch.ts';
 import type { ValueNumber } from '#server/core/look/starting-cuts.ts';
@@ -129,21 +131,27 @@ function usePatches() {
   return { patches, patchInHand, choosePatch, takePatch, clearPatches };
 }
 
-function useValues() {
-  const [valuesShown, setValuesShown] = useState(false);
-  const [valueNumber, setValueNumber] = useState<ValueNumber>(3);
-  const [sameCuts, setSameCuts] = useState(false);
+function useValues(hand: OwnHand) {
+  const [valuesShown, wantValuesShown] = useState(false);
+  const [valueNumber, wantValueNumber] = useState<ValueNumber>(3);
+  const [sameCuts, wantSameCuts] = useState(false);
   return {
-    ...{ valuesShown, setValuesShown, valueNumber, setValueNumber },
-    ...{ sameCuts, setSameCuts },
+    ...{ valuesShown, setValuesShown: useOwn(hand, wantValuesShown) },
+    ...{ valueNumber, setValueNumber: useOwn(hand, wantValueNumber) },
+    ...{ sameCuts, setSameCuts: useOwn(hand, wantSameCuts) },
   };
 }
 
-function useWays() {
-  const [closed, setClosed] = useState(USUAL_CLOSED);
+function useWays(hand: OwnHand) {
+  const [closed, wantClosed] = useState(USUAL_CLOSED);
   const [nineShown, setNineShown] = useState(false);
-  const [mirrored, setMirrored] = useState(false);
-  const [half, setHalf] = useState(false);
+  const [mirrored, wantMirrored] = useState(false);
+  const [half, wantHalf] = useState(false);
+  const [setClosed, setMirrored, setHalf] = [
+    useOwn(hand, wantClosed),
+    useOwn(hand, wantMirrored),
+    useOwn(hand, wantHalf),
+  ];
   const [panel, setPanel] = useState<LookPanelName | null>(null);
   const [checkOpen, setCheckOpen] = useState(false);
   const [spot, setSpot] = useState<GuessedSpot | null>(null);
@@ -153,15 +161,16 @@ function useWays() {
   };
 }
 
-export function LookProvider({ children }: { children: ReactNode }) {
+/** @param hand Told of every change of what others may look at with this person. */
+export function LookProvider({ hand, children }: { hand: OwnHand; children: ReactNode }) {
   const [fixed] = useState(() => ({
     hover: new HoverStore(),
     line: new LookLine(),
     rightedNow: new Map<string, boolean>(),
   }));
   useEffect(() => () => fixed.line.close(), [fixed]);
-  const values = useValues();
-  const ways = useWays();
+  const values = useValues(hand);
+  const ways = useWays(hand);
   const patches = usePatches();
   // biome-ignore lint/correctness/useExhaustiveDependencies: the three are spread below, each by its members.
   const looking = useMemo<Looking>(

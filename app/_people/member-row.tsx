@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import { Button } from '#app/_ui/button.tsx';
 import { words } from '#app/_words/en.ts';
+import { togetherWords } from '#app/_words/en-together.ts';
 import type { MemberView } from '#server/core/contract/responses.ts';
 import { MEMBER_ROLES, MemberRole } from '#server/core/contract/roles.ts';
 import { Face } from './face.tsx';
@@ -21,6 +22,8 @@ interface MemberRowProps {
   mayLink: boolean;
   onEnd(): void;
   onChange(role: MemberRole): void;
+  /** Left out where one cannot look with them now. */
+  onLookWith?(): void;
 }
 
 export function MemberRow({
@@ -33,6 +36,7 @@ export function MemberRow({
   mayLink,
   onEnd,
   onChange,
+  onLookWith,
 }: MemberRowProps) {
   return (
     <li className={styles.member}>
@@ -48,8 +52,13 @@ export function MemberRow({
         </span>
         {mayChange ? <RoleChoice person={person} onChange={onChange} /> : null}
       </div>
-      {mayEnd || mayLink ? (
+      {mayEnd || mayLink || onLookWith ? (
         <div className={styles.memberActs}>
+          {onLookWith ? (
+            <Button weight="word" onClick={onLookWith}>
+              {togetherWords.lookWith(person.name)}
+            </Button>
+          ) : null}
           {mayEnd ? <EndAccess own={own} name={person.name} onEnd={onEnd} /> : null}
           {mayLink ? <ReturnLinkPart person={person} /> : null}
         </div>

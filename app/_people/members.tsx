@@ -20,6 +20,8 @@ interface MembersProps {
   role: BoardRole;
   here: readonly PersonHere[];
   onChanged(): void;
+  /** Looking with somebody who is here; left out where there is nothing to look at. */
+  onLookWith?(person: MemberView): void;
 }
 
 /** Owners and guardians are what they are by other means. */
@@ -29,7 +31,7 @@ function wordFor({ role }: MemberView, at: At): string {
   return role === 'owner' && 'groupId' in at ? words.people.groups.owner : words.people.role[role];
 }
 
-export function Members({ at, people, meId, role, here, onChanged }: MembersProps) {
+export function Members({ at, people, meId, role, here, onChanged, onLookWith }: MembersProps) {
   const [trouble, setTrouble] = useState<string | null>(null);
   const [end, change] =
     'boardId' in at
@@ -51,12 +53,14 @@ export function Members({ at, people, meId, role, here, onChanged }: MembersProp
       <ul className={styles.list}>
         {people.map((person) => {
           const own = person.id === meId;
+          const isHere = here.some(({ id }) => id === person.id);
           return (
             <MemberRow
               key={`${person.id} ${person.ward?.id ?? ''}`}
               person={person}
               roleWord={wordFor(person, at)}
-              here={here.some(({ id }) => id === person.id)}
+              here={isHere}
+              {...(onLookWith && isHere && !own ? { onLookWith: () => onLookWith(person) } : {})}
               own={own}
               mayEnd={person.role !== 'owner' && may(role, end, own ? 'own' : 'other')}
               mayChange={isListed(person) && !own && may(role, change)}

@@ -2,6 +2,8 @@
 /** The monograms in the header, and behind them the sheet with everybody, invitations and how to invite. */
 import { useState } from 'react';
 import type { PersonHere } from '#app/_live/board-live-types.ts';
+import { LookWithFaces } from '#app/_together/look-with-faces.tsx';
+import { useTogether } from '#app/_together/together.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { Dialog } from '#app/_ui/dialog.tsx';
 import { words } from '#app/_words/en.ts';
@@ -36,12 +38,17 @@ export function People({ board, here, onChanged }: PeopleProps) {
   const [open, setOpen] = useState(false);
   const [round, setRound] = useState(0);
   const invites = mayInvite(board.role);
+  const { lookWith } = useTogether();
+  const faces = facesOf(board, here).slice(0, MOST_FACES);
   return (
     <>
+      <LookWithFaces
+        people={faces.flatMap(({ person, here }) => (here && person.id !== board.me.id ? [person] : []))}
+      />
       <button type="button" className={styles.faces} onClick={() => setOpen(true)} aria-haspopup="dialog">
         <span className="unseen">{words.people.title}</span>
-        {facesOf(board, here)
-          .slice(0, MOST_FACES)
+        {faces
+          .filter(({ person, here }) => !here || person.id === board.me.id)
           .map((face) => (
             <Face key={face.person.id} person={face.person} here={face.here} />
           ))}
@@ -62,6 +69,10 @@ export function People({ board, here, onChanged }: PeopleProps) {
           role={board.role}
           here={here}
           onChanged={onChanged}
+          onLookWith={(person) => {
+            setOpen(false);
+            lookWith(person);
+          }}
         />
         <ConsentPart boardId={board.id} meId={board.me.id} />
         {invites ? (

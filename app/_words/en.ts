@@ -96,8 +96,6 @@ export const words = {
     noPictures:
       'Drop a reference photograph or a painting anywhere here, choose files, or take a photo. Painted from life? Post only the painting.',
     scenario: 'About this example',
-    offline: 'The line is down. What you do is kept here and sent when it is back.',
-    catchingUp: 'Catching up …',
   },
 
   tray: {

@@ -6,6 +6,7 @@ import { PlaneList } from '#app/_planes/plane-list.tsx';
 import { useProposeDesk } from '#app/_propose/propose-desk.tsx';
 import { Talk } from '#app/_talk/talk.tsx';
 import { late, useEver } from '#app/_ui/late.tsx';
+import { TogetherStrip } from '#app/_together/together-strip.tsx';
 import { words } from '#app/_words/en.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
 import { Scenario } from './scenario.tsx';
@@ -59,6 +60,9 @@ export function SidePanels({ board, lower, onLower }: SidePanelsProps) {
   const leaves = wide ? LEAVES.filter((name) => name !== 'ladder') : LEAVES;
   return (
     <aside className={styles.side} aria-label={words.board.aside}>
+      <div className={styles.together}>
+        <TogetherStrip />
+      </div>
       <div
         className={styles.tabs}
         role="tablist"

@@ -8,6 +8,8 @@
  */
 import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useState } from 'react';
 import { LookProvider } from '#app/_look/look-state.tsx';
+import { OwnHand } from '#app/_together/own-hand.ts';
+import { useOwn } from '#app/_together/use-own.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 
 /**
@@ -15,17 +17,7 @@ import type { PictureView } from '#server/core/contract/responses.ts';
  * patch = take patches of colour; guess = guess the value of a spot; air, focus = point at the air colour, at the
  * focus; carry = place planes that are carried over (these three are taken in hand by buttons elsewhere).
  */
-export const TOOLS = [
-  'look',
-  'outline',
-  'mark',
-  'photo',
-  'patch',
-  'guess',
-  'air',
-  'focus',
-  'carry',
-] as const;
+export const TOOLS = ['look', 'outline', 'mark', 'photo', 'patch', 'guess', 'air', 'focus', 'carry'] as const;
 export type Tool = (typeof TOOLS)[number];
 
 /** Grey round the pictures: mid is L* 55, dark L* 25, light L* 85. */
@@ -44,6 +36,8 @@ export const OUTLININGS = ['line', 'add', 'away', 'split'] as const;
 export type Outlining = (typeof OUTLININGS)[number];
 
 export interface Tools {
+  /** Told of every change of what is looked at: pictures, arrangement, squint, view. */
+  hand: OwnHand;
   tool: Tool;
   setTool(tool: Tool): void;
   outlining: Outlining;
@@ -89,6 +83,11 @@ export function useTools(): Tools {
 }
 
 const SURROUND_KEY = 'veilstep-surround';
+
+/** Other tools for what lies inside: a class takes some out of everybody's hands. */
+export function ToolsAs({ tools, children }: { tools: Tools; children: ReactNode }) {
+  return <ToolsContext value={tools}>{children}</ToolsContext>;
+}
 
 /** The chosen grey, remembered for this browser; a browser that keeps nothing just starts at mid. */
 function useRememberedSurround(): [Surround, (surround: Surround) => void] {
@@ -142,52 +141,52 @@ interface ToolsProviderProps {
   children: ReactNode;
 }
 
+/** What is looked at, as others may look with this person: every change of it is told to the hand. */
+function useLookedAt({ pictures, me }: Omit<ToolsProviderProps, 'children'>, hand: OwnHand) {
+  const [referenceId, wantReference] = useShownPicture(pictures, 'reference', me);
+  const [paintingId, wantPainting] = useShownPicture(pictures, 'painting', me);
+  const [arrange, wantArrange] = useState<Arrange>('beside');
+  const [wantedSide, wantSide] = useState<'reference' | 'painting'>('painting');
+  const [squint, wantSquint] = useState<Squint>('off');
+  // With one picture only, that one is shown whatever side was wanted.
+  const side = paintingId === null ? 'reference' : referenceId === null ? 'painting' : wantedSide;
+  return {
+    ...{ referenceId, setReferenceId: useOwn(hand, wantReference) },
+    ...{ paintingId, setPaintingId: useOwn(hand, wantPainting) },
+    ...{ arrange, setArrange: useOwn(hand, wantArrange), side, setSide: useOwn(hand, wantSide) },
+    ...{ squint, setSquint: useOwn(hand, wantSquint) },
+  } as const;
+}
+
 export function ToolsProvider({ pictures, me, children }: ToolsProviderProps) {
+  const [hand] = useState(() => new OwnHand());
+  const lookedAt = useLookedAt({ pictures, me }, hand);
   const [tool, setTool] = useState<Tool>('look');
   const [outlining, setOutlining] = useState<Outlining>('line');
   const [planeId, setPlaneId] = useState<string | null>(null);
   const [markId, setMarkId] = useState<string | null>(null);
-  const [referenceId, setReferenceId] = useShownPicture(pictures, 'reference', me);
-  const [paintingId, setPaintingId] = useShownPicture(pictures, 'painting', me);
-  const [arrange, setArrange] = useState<Arrange>('beside');
-  const [wantedSide, setSide] = useState<'reference' | 'painting'>('painting');
   const [surround, setSurround] = useRememberedSurround();
-  const [squint, setSquint] = useState<Squint>('off');
   const [linesShown, setLinesShown] = useState(true);
   const [marksShown, setMarksShown] = useState(true);
   const [tableShown, setTableShown] = useState(false);
-  // With one picture only, that one is shown whatever side was wanted.
-  const side = paintingId === null ? 'reference' : referenceId === null ? 'painting' : wantedSide;
 
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what is looked at is spread, by its members.
   const tools = useMemo<Tools>(
     () => ({
-      ...{ tool, setTool, outlining, setOutlining, planeId, setPlaneId, markId, setMarkId },
-      ...{ referenceId, setReferenceId, paintingId, setPaintingId },
-      ...{ arrange, setArrange, side, setSide, surround, setSurround, squint, setSquint },
-      ...{ linesShown, setLinesShown, marksShown, setMarksShown, tableShown, setTableShown },
+      ...{ hand, tool, setTool, outlining, setOutlining, planeId, setPlaneId, markId, setMarkId },
+      ...lookedAt,
+      ...{ surround, setSurround, linesShown, setLinesShown, marksShown, setMarksShown },
+      ...{ tableShown, setTableShown },
     }),
     [
-      tool,
-      outlining,
-      planeId,
-      markId,
-      referenceId,
-      setReferenceId,
-      paintingId,
-      setPaintingId,
-      arrange,
-      side,
-      surround,
+      ...Object.values(lookedAt),
+      ...[hand, tool, outlining, planeId, markId, surround, linesShown, marksShown, tableShown],
       setSurround,
-      squint,
-      linesShown,
-      marksShown,
-      tableShown,
     ],
   );
   return (
     <ToolsContext value={tools}>
-      <LookProvider>{children}</LookProvider>
+      <LookProvider hand={hand}>{children}</LookProvider>
     </ToolsContext>
   );
 }

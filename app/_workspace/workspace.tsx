@@ -21,6 +21,8 @@ import { FileChooser } from '#app/_post/file-chooser.tsx';
 import { PostingProvider, usePost } from '#app/_post/posting.tsx';
 import { PostingProgress } from '#app/_post/posting-progress.tsx';
 import { ProposeDeskProvider } from '#app/_propose/propose-desk.tsx';
+import { LineState } from '#app/_together/line-state.tsx';
+import { TogetherProvider } from '#app/_together/together.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
 import { words } from '#app/_words/en.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
@@ -53,7 +55,9 @@ export function Workspace({ board: first }: { board: BoardView }) {
             <PhotoDeskProvider>
               <ProposeDeskProvider>
                 <CarryDeskProvider>
+                  <TogetherProvider>
                   <PostingOnBoard board={board} refresh={refresh} gone={gone} />
+                </TogetherProvider>
                 </CarryDeskProvider>
               </ProposeDeskProvider>
             </PhotoDeskProvider>
@@ -148,23 +152,18 @@ function useSurround() {
 
 /** What must be said across the whole screen: pictures on their way, what was refused, the line. */
 function Notes({ gone }: { gone: string | null }) {
-  const live = useBoardLive();
+  const { closedSentence } = useBoardLive();
   const { queue } = usePost();
-  const line =
-    live.connection === 'offline'
-      ? words.board.offline
-      : live.connection === 'catching-up'
-        ? words.board.catchingUp
-        : null;
-  const closed = gone ?? live.closedSentence;
+  const closed = gone ?? closedSentence;
   return (
     <div className={styles.notes}>
-      {closed ? <Notice trouble sentence={closed} /> : null}
-      {line && !closed ? (
-        <p className={styles.line} role="status">
-          {line}
-        </p>
-      ) : null}
+      {closed ? (
+        <Notice trouble sentence={closed}>
+          <a href="/">{words.enter.back}</a>
+        </Notice>
+      ) : (
+        <LineState />
+      )}
       <PostingProgress queue={queue} />
     </div>
   );

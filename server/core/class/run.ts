@@ -6,7 +6,7 @@
  */
 import type * as Y from 'yjs';
 import { edit } from '../live/document.ts';
-import { HAD, type LiveNow } from './shapes.ts';
+import { HAD, type LiveLook, type LiveNow } from './shapes.ts';
 import { readClass, toCome } from './state.ts';
 import { type Lengths, stepAfter } from './steps.ts';
 
@@ -99,6 +99,14 @@ export function setSwitch(doc: Y.Doc, name: 'closed' | 'quiet', on: boolean): vo
   edit(doc, () => {
     if (on) doc.getMap('class').set(name, true);
     else doc.getMap('class').delete(name);
+  });
+}
+
+/** Brings everybody to what that person looks at; null lets everybody go. */
+export function setLook(doc: Y.Doc, look: LiveLook | null): void {
+  edit(doc, () => {
+    if (look) doc.getMap('class').set('look', { ...look });
+    else doc.getMap('class').delete('look');
   });
 }
 
