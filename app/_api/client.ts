@@ -6,6 +6,7 @@
  */
 
 import { words } from '#app/_words/en.ts';
+import type { ImpressionView } from '#server/core/contract/impressions.ts';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
 import type { PictureNotes } from '#server/core/contract/requests.ts';
 import type {
@@ -114,6 +115,11 @@ export function fetchMeasures(
   signal: AbortSignal,
 ): Promise<MeasureDocument | Pending> {
   return call(`${board(boardId)}/measures/${encodeURIComponent(pictureId)}`, { signal });
+}
+
+/** What everybody saw first in a painting. @throws Refused `not-yet` until its silent look is over. */
+export function fetchImpressions(boardId: string, pictureId: string): Promise<ImpressionView[]> {
+  return call(`${board(boardId)}/impressions/${encodeURIComponent(pictureId)}`);
 }
 
 /** Where the bytes of a picture lie. @param size Long side in pixels of the rendition. */

@@ -161,7 +161,7 @@ export function CritiqueDeskProvider({ painting, children }: { painting: Picture
     ...{ painting, measures, cards, movable },
     measuring: document !== null && (measures.pending !== null || preview?.pictureId === painting.id),
     mine: painting.painter.id === live.board.me.id,
-    mayAnswer: live.may.painting(painting.id),
+    mayAnswer: live.may.answer(painting.id),
     mayChange: live.may.cards,
     meantBy: (reading) => meantBy(reading, names, meant),
     meantKey: (reading) => meantKeyOf(reading, names),

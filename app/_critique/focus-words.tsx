@@ -17,7 +17,7 @@ export function FocusWords({ painting }: { painting: PictureView }) {
   const { focusOf, photoOf, may, write } = useBoardLive();
   const { tool, setTool, setSide } = useTools();
   const point = focusOf(painting.id);
-  const allowed = may.painting(painting.id);
+  const allowed = may.intention(painting.id);
   if (!point && !allowed) return null;
   // The place in the painting itself, whatever stands round it on the photo.
   const frame = point && squaredFrameOf(photoOf(painting.id), painting);

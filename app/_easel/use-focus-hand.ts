@@ -21,7 +21,7 @@ export function useFocusHand(picture: PictureView): Hand {
   const { setTool } = useTools();
   const { setSentence } = useEasel();
   const isPainting = picture.kind === 'painting';
-  const allowed = isPainting && may.painting(picture.id);
+  const allowed = isPainting && may.intention(picture.id);
   const set = (point: FractionPoint) => {
     if (!allowed) return setSentence(isPainting ? words.onlyLook : words.onlyPainting);
     write.setFocus(picture.id, insidePicture(point));

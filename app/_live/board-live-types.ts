@@ -16,6 +16,7 @@ import type {
   PlaneTilt,
 } from '#server/core/contract/setup.ts';
 import type { LiveAnswer, LiveCard, LivePhoto } from '#server/core/live/layout.ts';
+import type { ClassView } from './class-view.ts';
 import type { MarkView, MarkWriters, Nod, RemarkWriters } from './mark-types.ts';
 
 /** `connecting` at first; `catching-up` after a gap; `offline` while the line is down; `closed` for good. */
@@ -67,13 +68,17 @@ export interface Preview {
 export interface Permissions {
   /** Planes, their order, outlines on references. */
   setup: boolean;
-  /** Outlines, photo correction and intention of one painting. */
+  /** Outlines and photo correction of one painting. */
   painting(pictureId: string): boolean;
   mark: boolean;
   /** Hiding remarks on a picture, and saying what became of them. */
   remarksOn(pictureId: string): boolean;
   /** Letting others sketch over a painting. */
   allowSketch(pictureId: string): boolean;
+  /** Intention and focus of one painting. */
+  intention(pictureId: string): boolean;
+  /** Answers to cards and readings of one painting. */
+  answer(pictureId: string): boolean;
   /** Changing, adding, ordering and leaving out adjustment cards. */
   cards: boolean;
 }
@@ -160,6 +165,8 @@ export interface BoardWriters
     RemarkWriters {}
 
 export interface BoardLive {
+  /** The class that is running, or none, as this person is concerned. */
+  class: ClassView;
   /** The board as last fetched; a newer one comes in as a prop after `boardChanged` rises. */
   board: BoardView;
   connection: ConnectionState;

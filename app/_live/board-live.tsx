@@ -22,10 +22,12 @@ import { mayWrite, mayWriteRoom } from '#server/core/live/permission.ts';
 import type { PresentPerson } from '#server/core/live/presence.ts';
 import type { BoardLive, Permissions, PointerHere, Preview } from './board-live-types.ts';
 import { BoardStore, type LocalPresence } from './board-store.ts';
+import { boardInClass, classView, mayInClass } from './class-view.ts';
 import { clearPictureCopies } from './contact.ts';
 import type { Documents } from './documents.ts';
 import { heldByOther, peopleHere, pointersHere, whenFree } from './presence.ts';
 import { BoardReaders, writerOf } from './read-board.ts';
+import { veil } from './veil.ts';
 import { writersFor } from './writers.ts';
 
 interface Inside {
@@ -76,11 +78,12 @@ export function usePresenceLine(): PresenceLine {
   return useInside().store;
 }
 
-/** Other people's hands over the pictures. */
+/** Other people's hands over the pictures; in a silent look nobody points. */
 export function usePointers(): readonly PointerHere[] {
-  const { store } = useInside();
+  const { store, live } = useInside();
   const present = useSyncExternalStore(store.subscribePresence, store.presentNow, store.presentNow);
-  return useMemo(() => pointersHere(present, store.ownClientId()), [present, store]);
+  const silent = live.class.silentId !== null;
+  return useMemo(() => (silent ? [] : pointersHere(present, store.ownClientId())), [present, store, silent]);
 }
 
 /** Measures worked out in this browser while an outline is pulled, or null. */
@@ -104,6 +107,9 @@ function permissionsOn(board: BoardView): Permissions {
   return {
     setup: mayWriteRoom(writerOf(board, null), 'setup'),
     painting: (pictureId) => mayWriteRoom(writerOf(board, painters.get(pictureId) ?? null), 'painting'),
+    intention: (pictureId) =>
+      mayWrite(writerOf(board, painters.get(pictureId) ?? null), 'painting', 'intention'),
+    answer: (pictureId) => mayWrite(writerOf(board, painters.get(pictureId) ?? null), 'painting', 'answers'),
     mark: mayWriteRoom(writerOf(board, null), 'marks'),
     remarksOn: (pictureId) => {
       const isReference = board.pictures.some(({ id, kind }) => id === pictureId && kind === 'reference');
@@ -167,15 +173,22 @@ function readingsOf(store: BoardStore, readers: BoardReaders, board: BoardView, 
   };
 }
 
+interface ProviderProps {
+  board: BoardView;
+  /** What the page said: whether a class keeps references and figures back. */
+  veiled?: boolean;
+  children: ReactNode;
+}
+
 /** @param board As last fetched; its own id, person and role stay the same for the life of the provider. */
-export function BoardLiveProvider({ board, children }: { board: BoardView; children: ReactNode }) {
+export function BoardLiveProvider({ board, veiled = false, children }: ProviderProps) {
   const [{ store, readers }] = useState(() => ({
     store: new BoardStore(addressOf(board.id), board.id, { ...board.me, role: board.role, self: true }),
     readers: new BoardReaders(),
   }));
   const [preview, setPreview] = useState<Preview | null>(null);
   useEffect(() => {
-    const letGo = [store.look('setup'), store.look('marks')];
+    const letGo = [store.look('class'), store.look('setup'), store.look('marks')];
     return () => {
       for (const go of letGo) go();
     };
@@ -187,13 +200,19 @@ export function BoardLiveProvider({ board, children }: { board: BoardView; child
   const holds = present.map(({ clientId, hold }) => (hold ? `${clientId} ${hold.what}` : '')).join();
   const fixed = useMemo(() => {
     const documents = documentsOf(store, board);
-    return { documents, may: permissionsOn(board), write: writersFor(documents) };
+    const painters = new Map(board.pictures.map(({ id, painter }) => [id, painter.id]));
+    const own = (pictureId: string) => painters.get(pictureId) === board.me.id;
+    return { documents, may: permissionsOn(board), write: writersFor(documents), own };
   }, [store, board]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: `version` and `holds` stand for what the store holds.
   const inside = useMemo<Inside>(() => {
+    const room = { doc: store.doc('class'), loaded: store.loaded('class'), aheadMs: store.aheadMs() };
+    const inClass = classView(board, room, veiled);
     const live: BoardLive = {
-      ...readingsOf(store, readers, board, fixed.documents),
-      ...{ people, may: fixed.may, write: fixed.write },
+      ...veil(readingsOf(store, readers, board, fixed.documents), inClass, fixed.own),
+      board: boardInClass(board, inClass),
+      class: inClass,
+      ...{ people, may: mayInClass(fixed.may, inClass), write: fixed.write },
       dismissRefusal: (id) => store.dismissRefusal(id),
       heldBy: (what) => heldByOther(store.present, what, store.ownClientId()),
       hold: (what) => store.hold(what),
@@ -205,7 +224,11 @@ export function BoardLiveProvider({ board, children }: { board: BoardView; child
       redo: () => store.history.redo(),
     };
     return { live, store, setPreview };
-  }, [store, readers, board, fixed, people, version, holds]);
+  }, [store, readers, board, veiled, fixed, people, version, holds]);
+  const { known, silentId } = inside.live.class;
+  useEffect(() => {
+    if (known && silentId === null) store.unveil();
+  }, [store, known, silentId]);
   return (
     <BoardLiveContext value={inside}>
       <PreviewContext value={preview}>{children}</PreviewContext>

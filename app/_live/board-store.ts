@@ -129,7 +129,19 @@ export class BoardStore {
     if (main.some(({ state }) => state === 'closed')) return 'closed';
     if (rooms.some(({ state }) => state === 'offline')) return 'offline';
     if (rooms.some(({ wasOffline }) => wasOffline)) return 'catching-up';
-    return main.every(({ state }) => state === 'connected') ? 'connected' : 'connecting';
+    return main.every(({ state }) => state === 'connected' || state === 'veiled')
+      ? 'connected'
+      : 'connecting';
+  }
+
+  /** How far the server's clock is ahead of this one, milliseconds. */
+  aheadMs(): number {
+    return this.#rooms.get('class')?.aheadMs ?? 0;
+  }
+
+  /** The silent look is over: rooms that were not given out in it come now. */
+  unveil(): void {
+    for (const room of this.#rooms.values()) room.unveil();
   }
 
   /** When the line went, in ms, while it is down; else null. */

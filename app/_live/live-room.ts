@@ -17,6 +17,7 @@ import {
   MESSAGE_ANNOUNCE,
   MESSAGE_EPOCH,
   MESSAGE_REFUSED,
+  MESSAGE_TIME,
   Refusal,
 } from '#server/core/live/wire.ts';
 import { type CopyPlace, copyEpoch, dropCopy, openCopy, type RoomCopy } from './room-copies.ts';
@@ -28,7 +29,11 @@ const SHUT_FOR_GOOD: readonly number[] = [CLOSE.notEntered, CLOSE.noSuchRoom];
 /** A server that will not have a change says so within this time. */
 const ANSWERED_WITHIN_MS = 5000;
 
-export type RoomState = 'connecting' | 'connected' | 'offline' | 'closed';
+/** `veiled` = a silent look is on, and the room comes when it is over. */
+export type RoomState = 'connecting' | 'connected' | 'offline' | 'veiled' | 'closed';
+
+/** What a class is doing now, and what somebody wrote in silence, is not kept in the browser. */
+const isKept = (name: RoomName) => name !== 'class' && !name.startsWith('silent/');
 
 /** A document that the server would not have. */
 export interface Rejected {
@@ -65,6 +70,8 @@ export class LiveRoom {
   wasOffline = false;
   /** The server's sentence when the room is closed for good. */
   closedSentence: string | null = null;
+  /** How far the server's clock is ahead of this one, milliseconds; told on joining the `class` room. */
+  aheadMs = 0;
   provider: WebsocketProvider;
   readonly #address: string;
   readonly #place: CopyPlace;
@@ -95,7 +102,7 @@ export class LiveRoom {
 
   /** The browser itself noticed that the line went, or came back: nothing is waited for. */
   lineChanged(up: boolean): void {
-    if (this.state === 'closed') return;
+    if (this.state === 'closed' || this.state === 'veiled') return;
     if (!up) this.provider.disconnect();
     this.provider.connect();
   }
@@ -103,7 +110,7 @@ export class LiveRoom {
   /** What was kept in this browser is shown before the server answers, and joins under the epoch it was kept in. */
   async #begin(): Promise<void> {
     const { doc, provider } = this;
-    const epoch = copyEpoch(this.#place);
+    const epoch = isKept(this.name) ? copyEpoch(this.#place) : null;
     const copy = epoch === null ? null : await openCopy(this.#place, epoch, doc);
     if (this.doc !== doc || doc.isDestroyed) {
       copy?.close();
@@ -138,13 +145,14 @@ export class LiveRoom {
       else this.waiting.add(doc, transaction);
     });
     provider.on('status', ({ status }) => {
-      if (status !== 'disconnected' || this.state === 'closed') return;
+      if (status !== 'disconnected' || this.state === 'closed' || this.state === 'veiled') return;
       this.waiting.lineDied(provider.wsLastMessageReceived);
       this.#lineIs('offline');
     });
     provider.on('connection-close', (event) => {
       // What one may do changed: the board says what it is now, and the line comes back by itself.
       if (event?.code === CLOSE.roleChanged) this.#events.announced();
+      if (event?.code === CLOSE.veiled) this.#waitForEnd(provider);
       if (this.state === 'connecting') this.#lineIs('offline');
     });
     provider.on('sync', (synced) => {
@@ -160,6 +168,21 @@ export class LiveRoom {
     return provider;
   }
 
+  /** The silent look is over: the room may come now. */
+  unveil(): void {
+    if (this.state !== 'veiled') return;
+    this.state = 'connecting';
+    this.provider.connect();
+  }
+
+  /** Nothing is asked for again until the silent look is over. */
+  #waitForEnd(provider: WebsocketProvider): void {
+    this.#refusal = null;
+    this.#lineIs('veiled');
+    // The provider is in the middle of its own closing.
+    queueMicrotask(() => provider.disconnect());
+  }
+
   #lineIs(state: RoomState): void {
     if (state === 'offline') this.wasOffline = true;
     this.state = state;
@@ -172,7 +195,10 @@ export class LiveRoom {
       const epoch = readVarUint(decoder);
       // Every later joining says of which history this document is: another one is refused, and never mixed in.
       provider.params = { epoch: String(epoch) };
-      if (!this.#copy) void this.#keepCopy(epoch);
+      if (!this.#copy && isKept(this.name)) void this.#keepCopy(epoch);
+    };
+    provider.messageHandlers[MESSAGE_TIME] = (_encoder, decoder) => {
+      this.aheadMs = readVarUint(decoder) - Date.now();
     };
     provider.messageHandlers[MESSAGE_REFUSED] = (_encoder, decoder) => {
       this.#refusal = refusalSentence(readVarString(decoder));

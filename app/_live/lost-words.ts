@@ -16,7 +16,7 @@ export function lostWords(before: Y.Doc, fresh: Y.Doc, personId: string): string
   const lost = ownMarks(before, personId).filter((mark) => kept.get(mark.id) !== mark.text);
   const intention = before.getText('intention').toString();
   const lostIntention = intention !== fresh.getText('intention').toString() ? intention : '';
-  return joined([...lost.map(({ text }) => text), lostIntention]);
+  return joined([...lost.map(({ text }) => text), lostIntention, ...lostEntries(before, fresh)]);
 }
 
 /**
@@ -27,7 +27,21 @@ export function lostWords(before: Y.Doc, fresh: Y.Doc, personId: string): string
 export function unsentWords(before: Y.Doc, unsent: ReadonlySet<string>, personId: string): string | null {
   const marks = ownMarks(before, personId).filter(({ id }) => unsent.has(`marks/${id}`));
   const intention = unsent.has('intention') ? before.getText('intention').toString() : '';
-  return joined([...marks.map(({ text }) => text), intention]);
+  const entries = ['notes', 'said'].flatMap((root) =>
+    [...before.getMap(root)].flatMap(([key, text]) =>
+      typeof text === 'string' && unsent.has(`${root}/${key}`) ? [text] : [],
+    ),
+  );
+  return joined([...marks.map(({ text }) => text), intention, ...entries]);
+}
+
+/** First impressions, and what a painter says back: texts that are replaced whole. */
+function lostEntries(before: Y.Doc, fresh: Y.Doc): string[] {
+  return ['notes', 'said'].flatMap((root) =>
+    [...before.getMap(root)].flatMap(([key, text]) => {
+      return typeof text === 'string' && fresh.getMap(root).get(key) !== text ? [text] : [];
+    }),
+  );
 }
 
 function ownMarks(doc: Y.Doc, personId: string) {

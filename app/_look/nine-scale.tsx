@@ -4,6 +4,7 @@
  * where on the scale the spot under it lies.
  */
 import { type CSSProperties, useSyncExternalStore } from 'react';
+import { useBoardLive } from '#app/_live/board-live.tsx';
 import { lookWords } from '#app/_words/en-look.ts';
 import { figure } from '#app/_words/figures.ts';
 import { greyOf, NINE_STEPS, STEP_L } from '#server/core/look/nine-steps.ts';
@@ -13,7 +14,8 @@ import { useTrust } from './use-trust.ts';
 
 export function NineScale({ pictureId }: { pictureId: string }) {
   const { nineShown } = useLooking();
-  if (!nineShown) return null;
+  const { veiled } = useBoardLive().class;
+  if (!nineShown || veiled) return null;
   return (
     <div className={styles.place}>
       <ol className={styles.steps} aria-label={lookWords.nine.label}>

@@ -27,7 +27,9 @@ export function useBoardMeasures(): BoardMeasures {
 /** Stands inside the live board and the tools: the painting on the easel is the one that is fetched. */
 export function BoardMeasuresProvider({ boardId, children }: { boardId: string; children: ReactNode }) {
   const live = useBoardLive();
-  const { paintingId } = useTools();
+  const tools = useTools();
+  // While a class keeps figures back there is nothing to ask for.
+  const paintingId = live.class.veiled ? null : tools.paintingId;
   const number = paintingId ? live.resultNumber(paintingId) : null;
   const doing = paintingId ? live.pendingOf(paintingId) : null;
   const { document, pending, trouble, again } = useMeasures(boardId, paintingId, number, live.planes.length);

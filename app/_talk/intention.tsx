@@ -25,7 +25,7 @@ function About({ painting }: { painting: PictureView }) {
   const { intentionOf, may, write, board } = useBoardLive();
   const id = useId();
   const text = intentionOf(painting.id);
-  const mine = may.painting(painting.id);
+  const mine = may.intention(painting.id);
   return (
     <div className={styles.part}>
       <h2 className={styles.title}>

@@ -1,24 +1,34 @@
 'use client';
 /**
- * The talk beside the pictures: what the painter wanted, what to try first and what works, what people remarked and
- * answered, who is here.
+ * The talk beside the pictures: what a class asks for now, what the painter wanted, what to try first and what works,
+ * what people remarked and answered, who is here.
  *
  * In the flow: live board -> [talk] -> writers. The chosen mark is shared with the pins on the pictures.
  */
+import { ClassOrder, ClassTask } from '#app/_class/class-part.tsx';
 import { Critique } from '#app/_critique/critique.tsx';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Monogram } from '#app/_ui/monogram.tsx';
 import { words } from '#app/_words/en-easel.ts';
 import { Intention } from './intention.tsx';
+import { IntentionFirst } from './intention-first.tsx';
 import { Remarks } from './remarks.tsx';
 import styles from './talk.module.css';
 
 export function Talk() {
+  const { veiled, silentId, known } = useBoardLive().class;
+  const silent = silentId !== null || (veiled && !known);
   return (
     <section className={styles.talk} aria-label={words.talk.title}>
-      <Intention />
-      <Critique />
-      <Remarks />
+      <ClassTask />
+      {silent ? null : <Intention />}
+      {veiled ? null : (
+        <IntentionFirst>
+          <Critique />
+        </IntentionFirst>
+      )}
+      {silent ? null : <Remarks />}
+      <ClassOrder />
       <Here />
     </section>
   );

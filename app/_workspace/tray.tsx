@@ -52,14 +52,15 @@ function TrayButton({
 export function Tray({ board }: { board: BoardView }) {
   const { referenceId, paintingId } = useTools();
   const wide = useWide();
+  const { veiled } = useBoardLive().class;
   if (board.pictures.length === 0) return null;
   return (
     <div className={styles.tray}>
       {referenceId && paintingId ? <Sides /> : null}
-      {wide ? null : <Ways />}
+      {wide || veiled ? null : <Ways />}
       <Hands />
       <Eyes />
-      {wide ? <Ways /> : null}
+      {wide && !veiled ? <Ways /> : null}
     </div>
   );
 }
@@ -91,14 +92,14 @@ type TrayTool = Exclude<Tool, 'guess' | 'air' | 'focus' | 'carry'>;
 /** Only tools the person may use here; whoever looks on just looks. */
 function Hands() {
   const { tool, setTool, paintingId } = useTools();
-  const { may } = useBoardLive();
+  const { may, class: inClass } = useBoardLive();
   const paints = paintingId !== null && may.painting(paintingId);
   const offered: Record<TrayTool, boolean> = {
     look: true,
     outline: may.setup || paints,
     mark: may.mark,
     photo: paints,
-    patch: true,
+    patch: !inClass.veiled,
   };
   const tools = (Object.keys(offered) as TrayTool[]).filter((name) => offered[name]); // Object.keys widens.
   if (tools.length < 2) return null;
@@ -118,6 +119,7 @@ function Hands() {
 function Eyes() {
   const tools = useTools();
   const { squint, linesShown, marksShown } = tools;
+  const { class: inClass } = useBoardLive();
   const { valuesShown } = useLooking();
   const showValues = useValuesSwitch();
   return (
@@ -139,9 +141,11 @@ function Eyes() {
       >
         {words.tray.grey}
       </TrayButton>
-      <TrayButton looking letter="values" pressed={valuesShown} onPress={() => showValues(!valuesShown)}>
-        {lookWords.tray.values}
-      </TrayButton>
+      {inClass.veiled ? null : (
+        <TrayButton looking letter="values" pressed={valuesShown} onPress={() => showValues(!valuesShown)}>
+          {lookWords.tray.values}
+        </TrayButton>
+      )}
       <TrayButton
         looking
         letter="lines"

@@ -8,6 +8,8 @@
 import { useCallback, useEffect, useState } from 'react';
 import { fetchBoard, Refused } from '#app/_api/client.ts';
 import { CarryDeskProvider } from '#app/_carry/carry-desk.tsx';
+import { ClassStrip } from '#app/_class/class-strip.tsx';
+import { ClassTools } from '#app/_class/class-tools.tsx';
 import { Easel } from '#app/_easel/easel.tsx';
 import { Ladder } from '#app/_ladder/ladder.tsx';
 import { BoardLiveProvider, useBoardLive } from '#app/_live/board-live.tsx';
@@ -25,6 +27,7 @@ import { LineState } from '#app/_together/line-state.tsx';
 import { TogetherProvider } from '#app/_together/together.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
 import { words } from '#app/_words/en.ts';
+import { classWords } from '#app/_words/en-class.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
 import type { BoardRole } from '#server/core/contract/roles.ts';
 import { BoardPeople, BoardTitle } from './board-header.tsx';
@@ -36,7 +39,8 @@ import { Tray } from './tray.tsx';
 import { useBoardKeys } from './use-board-keys.ts';
 import styles from './workspace.module.css';
 
-export function Workspace({ board: first }: { board: BoardView }) {
+/** @param veiled Whether a class keeps references and figures back as the page is made. */
+export function Workspace({ board: first, veiled = false }: { board: BoardView; veiled?: boolean }) {
   const [board, setBoard] = useState(first);
   const [gone, setGone] = useState<string | null>(null);
   const refresh = useCallback(async () => {
@@ -50,18 +54,20 @@ export function Workspace({ board: first }: { board: BoardView }) {
   return (
     <ToolsProvider pictures={board.pictures} me={board.me.id}>
       <MarkDeskProvider>
-        <BoardLiveProvider board={board}>
-          <BoardMeasuresProvider boardId={board.id}>
-            <PhotoDeskProvider>
-              <ProposeDeskProvider>
-                <CarryDeskProvider>
-                  <TogetherProvider>
-                  <PostingOnBoard board={board} refresh={refresh} gone={gone} />
-                </TogetherProvider>
-                </CarryDeskProvider>
-              </ProposeDeskProvider>
-            </PhotoDeskProvider>
-          </BoardMeasuresProvider>
+        <BoardLiveProvider board={board} veiled={veiled}>
+          <ClassTools>
+            <BoardMeasuresProvider boardId={board.id}>
+              <PhotoDeskProvider>
+                <ProposeDeskProvider>
+                  <CarryDeskProvider>
+                    <TogetherProvider>
+                      <PostingOnBoard board={board} refresh={refresh} gone={gone} />
+                    </TogetherProvider>
+                  </CarryDeskProvider>
+                </ProposeDeskProvider>
+              </PhotoDeskProvider>
+            </BoardMeasuresProvider>
+          </ClassTools>
         </BoardLiveProvider>
       </MarkDeskProvider>
     </ToolsProvider>
@@ -77,7 +83,7 @@ interface OnBoard {
 
 function PostingOnBoard({ board, refresh, gone }: OnBoard) {
   const { setReferenceId, setPaintingId, setSide } = useTools();
-  const { boardChanged } = useBoardLive();
+  const { boardChanged, board: shown } = useBoardLive();
   useEffect(() => {
     if (boardChanged > 0) void refresh();
   }, [boardChanged, refresh]);
@@ -92,7 +98,7 @@ function PostingOnBoard({ board, refresh, gone }: OnBoard) {
   );
   return (
     <PostingProvider board={board} allowed={mayPost(board.role)} onPosted={onPosted}>
-      <Screen board={board} refresh={refresh} gone={gone} />
+      <Screen board={shown} refresh={refresh} gone={gone} />
     </PostingProvider>
   );
 }
@@ -100,13 +106,14 @@ function PostingOnBoard({ board, refresh, gone }: OnBoard) {
 function Screen({ board, refresh, gone }: OnBoard) {
   const tools = useTools();
   const keys = useBoardKeys();
-  const looking = useOpenPanel() !== null;
+  const { veiled, known, silentId } = useBoardLive().class;
+  const looking = useOpenPanel() !== null && !veiled;
   const [lower, setLower] = useState<'ladder' | 'side'>('ladder');
   useSurround();
   return (
     <div
       className={styles.screen}
-      data-lower={lower}
+      data-lower={veiled ? 'side' : lower}
       data-looking={looking || undefined}
       style={{ '--picture-filter': pictureFilter(tools.squint) } as React.CSSProperties}
     >
@@ -118,22 +125,23 @@ function Screen({ board, refresh, gone }: OnBoard) {
         <BoardTitle board={board} refresh={refresh} keys={keys} />
       </div>
       <div className={styles.shelf}>
-        <Shelf board={board} refresh={refresh} />
+        {silentId === null && (known || !veiled) ? <Shelf board={board} refresh={refresh} /> : null}
       </div>
       <div className={styles.people}>
         <BoardPeople board={board} refresh={refresh} />
       </div>
       <Notes gone={gone} />
+      <ClassStrip className={styles.class} />
       <main id="easel" className={styles.easel} aria-label={words.board.easel}>
-        {board.pictures.length > 0 ? <Easel /> : <EmptyEasel role={board.role} />}
+        <OnEasel board={board} />
       </main>
       <section className={styles.tray} aria-label={words.board.tray}>
         <Tray board={board} />
       </section>
       <div className={styles.ladder} id="panel-ladder">
-        <Ladder />
+        {veiled ? null : <Ladder />}
       </div>
-      <LookPanel className={styles.looking} />
+      {veiled ? null : <LookPanel className={styles.looking} />}
       <SidePanels board={board} lower={lower} onLower={setLower} />
     </div>
   );
@@ -167,6 +175,15 @@ function Notes({ gone }: { gone: string | null }) {
       <PostingProgress queue={queue} />
     </div>
   );
+}
+
+/** In a silent look the painting of the turn alone; who may not see it is told so. */
+function OnEasel({ board }: { board: BoardView }) {
+  const { veiled, known } = useBoardLive().class;
+  if (veiled && !known) return null;
+  if (board.pictures.length > 0) return <Easel />;
+  if (veiled) return <p className={styles.empty}>{classWords.notShown}</p>;
+  return <EmptyEasel role={board.role} />;
 }
 
 function EmptyEasel({ role }: { role: BoardRole }) {

@@ -5,17 +5,11 @@
  * In the flow: handlers -> [veil] -> services. Everybody on the board gets the same answer, whoever they are. IO: the
  * main process.
  */
-import type { PersonView } from '../core/contract/responses.ts';
+import type { ImpressionView } from '../core/contract/impressions.ts';
 import { Problem } from '../core/problem.ts';
 import { namesOf } from '../store/people.ts';
 import { findPicture } from '../store/pictures.ts';
 import { services } from './services.ts';
-
-/** What somebody saw first in a painting. */
-export interface ImpressionView {
-  person: PersonView;
-  text: string;
-}
 
 /** As `refuseVeiled`, for the bytes of a picture: paintings are shown at any time. */
 export async function refuseVeiledReference(boardId: string, pictureId: string): Promise<void> {
@@ -37,7 +31,11 @@ function refuseNow(): never {
 }
 
 /** @throws Problem 'not-yet' until that painting's silent look is over. */
-export async function revealedImpressions(boardId: string, pictureId: string): Promise<ImpressionView[]> {
+export async function revealedImpressions(
+  boardId: string,
+  pictureId: string,
+  { visitor, role }: OnBoard,
+): Promise<ImpressionView[]> {
   const impressions = await services().impressionsOf(boardId, pictureId);
   if (impressions === null) {
     throw new Problem(

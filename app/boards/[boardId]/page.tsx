@@ -9,6 +9,7 @@ import { Workspace } from '#app/_workspace/workspace.tsx';
 import { boardAsSeen } from '#server/access/consent.ts';
 import { roleOn } from '#server/access/roles.ts';
 import { readSession } from '#server/access/session.ts';
+import { services } from '#server/http/services.ts';
 
 interface BoardPageProps {
   params: Promise<{ boardId: string }>;
@@ -32,5 +33,5 @@ export default async function BoardPage({ params }: BoardPageProps) {
   if (board === 'stranger')
     return <PlainPage title={words.boards.stranger} lead={words.boards.strangerText} />;
   if (!board) notFound();
-  return <Workspace key={board.id} board={board} />;
+  return <Workspace key={board.id} board={board} veiled={await services().isVeiled(board.id)} />;
 }

@@ -1,0 +1,54 @@
+'use client';
+/**
+ * What the class has to say in the talk: what this person writes now, what was seen first, the running order, and for who
+ * runs the class the rest of its controls.
+ *
+ * In the flow: talk -> [class-part] -> first impression, what is said back, order, controls.
+ */
+import { useBoardLive } from '#app/_live/board-live.tsx';
+import { classWords as words } from '#app/_words/en-class.ts';
+import { useTools } from '#app/_workspace/tools.tsx';
+import { isRevealed } from '#server/core/class/state.ts';
+import styles from './class.module.css';
+import { FirstImpression } from './first-impression.tsx';
+import { Impressions } from './impressions.tsx';
+import { RunControls } from './run-controls.tsx';
+import { RunningOrder } from './running-order.tsx';
+import { SaidBack } from './said-back.tsx';
+
+/** What is written now, above everything else of the talk. */
+export function ClassTask() {
+  const { class: inClass } = useBoardLive();
+  const { paintingId } = useTools();
+  const { state, silentId, known } = inClass;
+  if (!known) return null;
+  const pictureId = state.now?.pictureId ?? paintingId;
+  if (pictureId === null) return null;
+  return (
+    <>
+      {state.now !== null && inClass.writesImpressions ? (
+        <FirstImpression key={pictureId} pictureId={pictureId} writing={silentId !== null} />
+      ) : null}
+      {silentId !== null && !inClass.writesImpressions ? (
+        <p className={styles.note}>{words.impression.later}</p>
+      ) : null}
+      {silentId === null ? <SaidBack pictureId={pictureId} asked={state.now?.step === 'say-back'} /> : null}
+      {isRevealed(state, pictureId) ? (
+        <Impressions pictureId={pictureId} open={state.now?.step === 'intention'} />
+      ) : null}
+    </>
+  );
+}
+
+/** Who comes when, under what is said of the picture. */
+export function ClassOrder() {
+  const { class: inClass } = useBoardLive();
+  const { state, runs } = inClass;
+  const held = state.now !== null || (runs && state.order.length > 0);
+  return (
+    <>
+      {held ? <RunningOrder /> : null}
+      {runs ? <RunControls /> : null}
+    </>
+  );
+}

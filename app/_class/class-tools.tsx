@@ -1,0 +1,47 @@
+'use client';
+/**
+ * The tools as a class leaves them: in a silent look everybody has the painting of the turn before them, and while the
+ * reference is kept back there is none on the easel and no tool that reads colours.
+ *
+ * In the flow: live class -> [class-tools] -> every part that asks for tools. Whoever looked at something else before finds
+ * it again afterwards. Each new turn brings its painting to everybody once.
+ */
+import { type ReactNode, useEffect, useMemo } from 'react';
+import { useBoardLive } from '#app/_live/board-live.tsx';
+import { type Tool, ToolsAs, useTools } from '#app/_workspace/tools.tsx';
+
+/** Tools that show no figure. */
+const PLAIN: readonly Tool[] = ['look', 'mark', 'focus'];
+
+export function ClassTools({ children }: { children: ReactNode }) {
+  const live = useBoardLive();
+  const { veiled, silentId, state, known } = live.class;
+  const tools = useTools();
+  const turnOf = state.now?.pictureId ?? null;
+  const { setPaintingId, setSide, setTool } = tools;
+  useEffect(() => {
+    if (turnOf === null) return;
+    setPaintingId(turnOf);
+    setSide('painting');
+  }, [turnOf, setPaintingId, setSide]);
+  const step = state.now?.step ?? null;
+  useEffect(() => {
+    if (step !== null) setTool('look');
+    if (step === 'reference') setSide('reference');
+  }, [step, setTool, setSide]);
+  const paintingId = silentId ?? (veiled && !known ? null : tools.paintingId);
+  const shown = useMemo(() => {
+    if (!veiled) return tools;
+    const mayHold = (tool: Tool) => PLAIN.includes(tool) && (silentId === null || tool === 'look');
+    return {
+      ...tools,
+      tool: mayHold(tools.tool) ? tools.tool : ('look' as const),
+      setTool: (tool: Tool) => tools.setTool(mayHold(tool) ? tool : 'look'),
+      referenceId: null,
+      paintingId,
+      arrange: 'beside' as const,
+      side: 'painting' as const,
+    };
+  }, [tools, veiled, silentId, paintingId]);
+  return <ToolsAs tools={shown}>{children}</ToolsAs>;
+}
