@@ -28,6 +28,9 @@ const CLASS: Partial<Record<MarkView['kind'], string | undefined>> = {
   text: styles.words,
 };
 
+/** Words that stand further right than this end at their place instead of beginning there. */
+const ENDS_FROM = 0.6;
+
 const Spot = memo(function Spot({ mark, frame, label, chosen, first, choose }: OneSpot) {
   const { kind, number, sight } = mark;
   const [point] = mark.points;
@@ -42,6 +45,7 @@ const Spot = memo(function Spot({ mark, frame, label, chosen, first, choose }: O
         className={CLASS[kind] ?? styles.number}
         data-chosen={chosen || undefined}
         data-beside={kind === 'patch' || undefined}
+        data-ends={x > ENDS_FROM || undefined}
         data-sight={sight === 'shown' ? undefined : sight}
         data-mark={mark.id}
         style={at}
@@ -62,7 +66,7 @@ const Spot = memo(function Spot({ mark, frame, label, chosen, first, choose }: O
 function goAlong(event: KeyboardEvent<HTMLElement>) {
   const step = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }[event.key];
   const spots = [...event.currentTarget.querySelectorAll<HTMLElement>('[data-mark]')];
-  const at = spots.findIndex((spot) => spot === event.target);
+  const at = event.target instanceof HTMLElement ? spots.indexOf(event.target) : -1;
   const next = step ? spots[at + step] : { Home: spots[0], End: spots.at(-1) }[event.key];
   if (at < 0 || !next) return;
   event.preventDefault();
