@@ -9,8 +9,11 @@ import { ProductSign } from '#app/_enter/product-sign.tsx';
 import { GroupList } from '#app/_groups/group-list.tsx';
 import groupStyles from '#app/_groups/groups.module.css';
 import { NewGroup } from '#app/_groups/new-group.tsx';
+import { HomeWaiting } from '#app/_queue/home-waiting.tsx';
+import { NewsOfBoards } from '#app/_since/news-of-boards.tsx';
 import { words } from '#app/_words/en.ts';
 import { readSession } from '#server/access/session.ts';
+import { waitingFor } from '#server/access/waiting.ts';
 import { listBoards } from '#server/store/boards.ts';
 import { listGroups } from '#server/store/groups.ts';
 import { isOnlyViewer } from '#server/store/members.ts';
@@ -45,7 +48,10 @@ export default async function BoardsPage() {
           <h1>{words.boards.title}</h1>
           {mayMake ? <NewBoard /> : null}
         </div>
-        <BoardList boards={boards} />
+        <HomeWaiting waiting={await waitingFor(visitor, boards)} />
+        <NewsOfBoards>
+          <BoardList boards={boards} />
+        </NewsOfBoards>
         {mayMake || groups.length > 0 ? (
           <section className={groupStyles.boards}>
             <div className={styles.line}>

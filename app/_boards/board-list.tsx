@@ -1,6 +1,7 @@
 /** The caller's boards as pictures with titles. */
 import Link from 'next/link';
 import { pictureAddress } from '#app/_api/client.ts';
+import { BoardNewsLine } from '#app/_since/news-of-boards.tsx';
 import { words } from '#app/_words/en.ts';
 import type { BoardListItem } from '#server/core/contract/responses.ts';
 import styles from './boards.module.css';
@@ -15,6 +16,7 @@ export function BoardList({ boards }: { boards: readonly BoardListItem[] }) {
             <Cover board={board} />
             <h2>{board.title}</h2>
             <p className={styles.about}>{aboutBoard(board)}</p>
+            <BoardNewsLine boardId={board.id} />
           </Link>
         </li>
       ))}

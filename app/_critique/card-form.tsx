@@ -4,8 +4,9 @@
  *
  * In the flow: teacher's hand -> [card-form] -> `cards` of the painting's room.
  */
-import { type FormEvent, type ReactNode, useId, useState } from 'react';
+import { type FormEvent, type ReactNode, useId, useRef, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
+import { Phrases } from '#app/_phrases/phrases.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { critiqueWords } from '#app/_words/en-critique.ts';
 import { words as easelWords } from '#app/_words/en-easel.ts';
@@ -23,13 +24,18 @@ interface WordsFormProps {
   first: CardWords;
   /** What an empty field goes back to; null = nothing was measured. */
   measured: CardWords | null;
+  planeId: string | null;
   children?: ReactNode;
   keep(now: CardWords): void;
   cancel(): void;
 }
 
-function WordsForm({ first, measured, children, keep, cancel }: WordsFormProps) {
+function WordsForm({ first, measured, planeId, children, keep, cancel }: WordsFormProps) {
   const [now, setNow] = useState(first);
+  const { painting } = useDesk();
+  // Phrases go into the field that was written in last.
+  const field = useRef<HTMLTextAreaElement>(null);
+  const [part, setPart] = useState<keyof CardWords>('what');
   const id = useId();
   const lacking = now.what.trim() === '' && measured === null;
   const send = (event: FormEvent) => {
@@ -45,21 +51,30 @@ function WordsForm({ first, measured, children, keep, cancel }: WordsFormProps) 
       }}
     >
       {children}
-      {CARD_WORDS.map((part, at) => (
-        <div key={part} className={styles.field}>
-          <label htmlFor={`${id}-${part}`}>{words.parts[part]}</label>
+      {CARD_WORDS.map((each, at) => (
+        <div key={each} className={styles.field}>
+          <label htmlFor={`${id}-${each}`}>{words.parts[each]}</label>
           <textarea
-            id={`${id}-${part}`}
+            id={`${id}-${each}`}
+            ref={each === part ? field : undefined}
             // biome-ignore lint/a11y/noAutofocus: the form was just asked for, and its first field takes the focus.
             autoFocus={at === 0}
-            rows={part === 'what' ? 2 : 3}
-            maxLength={LONGEST[part]}
-            placeholder={measured?.[part] ?? (part === 'what' ? words.whatHint : undefined)}
-            value={now[part]}
-            onChange={(event) => setNow({ ...now, [part]: event.target.value })}
+            rows={each === 'what' ? 2 : 3}
+            maxLength={LONGEST[each]}
+            placeholder={measured?.[each] ?? (each === 'what' ? words.whatHint : undefined)}
+            value={now[each]}
+            onFocus={() => setPart(each)}
+            onChange={(event) => setNow({ ...now, [each]: event.target.value })}
           />
         </div>
       ))}
+      <Phrases
+        field={field}
+        text={now[part]}
+        change={(text) => setNow({ ...now, [part]: text })}
+        about={{ pictureId: painting.id, planeId }}
+        limit={LONGEST[part]}
+      />
       {measured ? <p className={styles.note}>{words.back}</p> : null}
       <div className={styles.acts}>
         <Button type="submit" weight="quiet" disabled={lacking}>
@@ -80,6 +95,7 @@ export function RewriteCard({ card, close }: { card: ShownCard; close(): void })
     <WordsForm
       first={first}
       measured={card.measured}
+      planeId={card.planeId}
       cancel={close}
       keep={(now) => {
         const change: { [P in keyof LiveCard]?: LiveCard[P] | null } = {};
@@ -114,6 +130,7 @@ export function AddCard() {
     <WordsForm
       first={NOTHING}
       measured={null}
+      planeId={planeId || null}
       cancel={() => setAdding(false)}
       keep={(now) => {
         const parts = CARD_WORDS.flatMap((part) => (now[part].trim() ? [[part, now[part].trim()]] : []));

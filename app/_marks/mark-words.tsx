@@ -11,6 +11,9 @@ import { type EaselState, useEasel } from '#app/_easel/easel-state.tsx';
 import { useStage } from '#app/_easel/stage-context.tsx';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useDraft } from '#app/_live/drafts.ts';
+import { noteSaid } from '#app/_phrases/phrase-store.ts';
+import { Phrases } from '#app/_phrases/phrases.tsx';
+import type { About } from '#app/_phrases/use-slots.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { markWords as words } from '#app/_words/en-marks.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
@@ -56,6 +59,7 @@ export function PlacedWords({ placed }: { placed: Placed }) {
       label={words.say[kind]}
       sendWord={words.send}
       place={placed}
+      about={{ pictureId, planeId: planeAt(pictureId, point) }}
       send={add}
       cancel={() => setPin(null)}
     />
@@ -81,11 +85,13 @@ interface FieldProps {
   sendWord: string;
   /** Each new place takes the caret to the field; without one the hand keeps it. */
   place?: Placed;
+  /** What phrases of one's own are filled with, where they may go into the words. */
+  about?: About;
   send(text: string): void;
   cancel?(): void;
 }
 
-function Field({ draftKey, label, sendWord, place, send, cancel }: FieldProps) {
+function Field({ draftKey, label, sendWord, place, about, send, cancel }: FieldProps) {
   const [text, setText] = useDraft(draftKey);
   const field = useRef<HTMLTextAreaElement>(null);
   useEffect(() => {
@@ -95,6 +101,7 @@ function Field({ draftKey, label, sendWord, place, send, cancel }: FieldProps) {
     const said = text.trim();
     if (!said) return;
     setText('');
+    noteSaid(said);
     send(said);
   };
   const onKeyDown = (event: KeyboardEvent) => {
@@ -128,6 +135,7 @@ function Field({ draftKey, label, sendWord, place, send, cancel }: FieldProps) {
           {words.cancel}
         </Button>
       ) : null}
+      {about ? <Phrases {...{ field, text, about }} change={setText} limit={TEXT_LIMIT} /> : null}
     </form>
   );
 }

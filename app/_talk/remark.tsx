@@ -4,9 +4,12 @@
  *
  * In the flow: remarks -> [remark].
  */
-import { memo, useEffect, useRef } from 'react';
+import { memo, type RefObject, useCallback, useEffect, useRef } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { MarkView, MarkWriters, Nod } from '#app/_live/mark-types.ts';
+import { FreshSign } from '#app/_since/fresh-sign.tsx';
+import { useSince } from '#app/_since/since-state.tsx';
+import { useInView } from '#app/_since/use-in-view.ts';
 import { words } from '#app/_words/en-easel.ts';
 import type { MarkState } from '#server/core/live/layout.ts';
 import { Agreed, HideAct, NO_NODS, NodAct, type RemarkActWriters, StateActs } from './remark-acts.tsx';
@@ -53,6 +56,7 @@ export const Remark = memo(function Remark(props: RemarkProps) {
   useEffect(() => {
     if (chosen) item.current?.scrollIntoView({ block: 'nearest' });
   }, [chosen]);
+  useSeenOnce(item, props);
   return (
     <li ref={item} className={styles.remark} data-chosen={chosen || undefined} data-remark={mark.id}>
       <button
@@ -66,6 +70,7 @@ export const Remark = memo(function Remark(props: RemarkProps) {
         {mark.number}
       </button>
       <div className={styles.body}>
+        {chosen ? null : <FreshSign mark={mark} replies={replies} />}
         <Said {...{ mark, where, state, meId, write }} open={chosen} gone={() => choose(null)} />
         <Agreed nods={nods} meId={meId} />
         <Acts {...props} />
@@ -74,6 +79,16 @@ export const Remark = memo(function Remark(props: RemarkProps) {
     </li>
   );
 }, sameRemark);
+
+/** A remark in view has been seen; answers are in view only while it is open. */
+function useSeenOnce(item: RefObject<HTMLLIElement | null>, { mark, replies, chosen }: RemarkProps) {
+  const { seen } = useSince();
+  const shown = (chosen ? [mark, ...replies] : [mark]).map(({ id }) => id).join();
+  useInView(
+    item,
+    useCallback(() => seen(shown.split(',')), [seen, shown]),
+  );
+}
 
 /** What one tap does. */
 function Acts(props: RemarkProps) {
@@ -116,6 +131,7 @@ function Answers({ mark, replies, boardId, meId, mayAnswer, mayJudge, write }: R
         <Say
           draftKey={`reply/${boardId}/${mark.id}`}
           label={words.talk.replyTo(mark.authorName)}
+          about={mark}
           send={(text) => write.addReply(mark, text)}
         />
       ) : null}

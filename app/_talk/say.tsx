@@ -2,6 +2,9 @@
 /** A field to say something in; what is typed is kept as a draft until it is sent. In the flow: remark -> [say]. */
 import { type FormEvent, type KeyboardEvent, useEffect, useRef } from 'react';
 import { useDraft } from '#app/_live/drafts.ts';
+import { noteSaid } from '#app/_phrases/phrase-store.ts';
+import { Phrases } from '#app/_phrases/phrases.tsx';
+import type { About } from '#app/_phrases/use-slots.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { words } from '#app/_words/en-easel.ts';
 import { TEXT_LIMIT } from '#server/core/live/layout.ts';
@@ -18,6 +21,8 @@ interface SayProps {
   limit?: number;
   /** Whether it may be sent without a word. */
   mayBeEmpty?: boolean;
+  /** What the words are about, where phrases of one's own may go into them. */
+  about?: About;
   send(text: string): void;
   cancel?(): void;
 }
@@ -25,7 +30,7 @@ interface SayProps {
 /** Enter sends, Shift with Enter begins a new line. */
 export function Say(props: SayProps) {
   const { draftKey, label, first, sendWord = words.talk.send, send, cancel } = props;
-  const { limit = TEXT_LIMIT, mayBeEmpty = false } = props;
+  const { limit = TEXT_LIMIT, mayBeEmpty = false, about } = props;
   const [draft, setText] = useDraft(draftKey);
   const begun = useRef(false);
   const text = draft === '' && !begun.current ? (first ?? '') : draft;
@@ -39,7 +44,12 @@ export function Say(props: SayProps) {
     const said = text.trim();
     setText('');
     begun.current = false;
+    noteSaid(said);
     send(said);
+  };
+  const write = (next: string) => {
+    begun.current = true;
+    setText(next);
   };
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === 'Escape') cancel?.();
@@ -62,12 +72,10 @@ export function Say(props: SayProps) {
         rows={2}
         maxLength={limit}
         value={text}
-        onChange={(event) => {
-          begun.current = true;
-          setText(event.target.value);
-        }}
+        onChange={(event) => write(event.target.value)}
         onKeyDown={onKeyDown}
       />
+      {about ? <Phrases {...{ field, text, about, limit }} change={write} /> : null}
       {text.trim() !== '' || cancel ? (
         <div className={styles.acts}>
           <Button type="submit" weight="quiet" disabled={lacking}>

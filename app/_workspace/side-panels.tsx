@@ -4,6 +4,8 @@ import { type KeyboardEvent, useEffect, useState } from 'react';
 import { usePhotoDesk } from '#app/_photo/photo-desk.tsx';
 import { PlaneList } from '#app/_planes/plane-list.tsx';
 import { useProposeDesk } from '#app/_propose/propose-desk.tsx';
+import { SinceProvider } from '#app/_since/since-state.tsx';
+import { OwnTime } from '#app/_talk/own-time.tsx';
 import { Talk } from '#app/_talk/talk.tsx';
 import { late, useEver } from '#app/_ui/late.tsx';
 import { TogetherStrip } from '#app/_together/together-strip.tsx';
@@ -93,7 +95,10 @@ export function SidePanels({ board, lower, onLower }: SidePanelsProps) {
         hidden={side !== 'talk'}
       >
         <Scenario board={board} />
-        <Talk />
+        <SinceProvider>
+          <OwnTime />
+          <Talk />
+        </SinceProvider>
       </div>
       <div
         id="panel-planes"

@@ -26,21 +26,21 @@ export function peopleIn(asks: readonly Ask[]): Promise<Map<string, string>> {
   );
 }
 
-/** As somebody sees it to whom these pictures of the board are shown; null when its painting is not. */
-export function askSeen(
-  ask: Ask,
-  pictures: readonly PictureView[],
-  names: ReadonlyMap<string, string>,
-): AskSeen | null {
-  const states = statesOf(pictures, ask.pictureId);
+/**
+ * As somebody sees it who sees the board like this; null when its painting is not for them.
+ *
+ * @param names Of those who are not on the board's own lists; the board itself says how its people are called here.
+ */
+export function askSeen(ask: Ask, board: BoardView, names: ReadonlyMap<string, string>): AskSeen | null {
+  const states = statesOf(board.pictures, ask.pictureId);
   const newest = states.at(-1);
   if (!newest) return null;
-  const person = (id: string | null): PersonView | null => {
-    return id === null ? null : { id, name: names.get(id) ?? '' };
-  };
+  const here = [...board.pictures.map(({ painter }) => painter), ...board.members, board.owner, board.me];
+  const nameOf = (id: string) => here.find((each) => each.id === id)?.name ?? names.get(id) ?? '';
+  const person = (id: string | null): PersonView | null => (id === null ? null : { id, name: nameOf(id) });
   const view = {
     ...{ id: ask.id, askedAbout: ask.pictureId, pictureId: newest.id },
-    askedBy: { id: ask.askedById, name: names.get(ask.askedById) ?? '' },
+    askedBy: { id: ask.askedById, name: nameOf(ask.askedById) },
     askedOf: person(ask.askedOfId),
     words: ask.words,
     askedAt: ask.askedAt.toISOString(),
@@ -71,7 +71,7 @@ export async function asksSeen(board: BoardView): Promise<AskView[]> {
   const names = await peopleIn(asks);
   const newest = new Map<string, AskView>();
   for (const ask of asks) {
-    const seen = askSeen(ask, board.pictures, names);
+    const seen = askSeen(ask, board, names);
     if (!seen) continue;
     if (may(board.role, 'ask.see', await askRelation(board.id, board.me.id, ask)))
       newest.set(seen.view.pictureId, seen.view);

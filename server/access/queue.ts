@@ -1,34 +1,30 @@
 /**
- * What waits for one person's look, over all boards on which they give looks; and what they asked for themselves.
+ * What waits for one person's look, over all boards on which they give looks.
  *
- * In the flow: handlers, home page -> [queue] -> asks, said-on-board, since, measures. IO: the database.
+ * In the flow: handlers -> [queue] -> asks, said-on-board, since, measures. IO: the database.
  */
-import type { AskView, OwnAsk, QueueRow, QueueView, Repeated } from '../core/contract/own-time.ts';
-import type { BoardListItem, BoardView, PictureView } from '../core/contract/responses.ts';
+import type { AskView, QueueRow, QueueView, Repeated } from '../core/contract/own-time.ts';
+import type { BoardListItem, PictureView } from '../core/contract/responses.ts';
 import type { Mark } from '../core/live/marks.ts';
 import { lastTimeOf } from '../core/own-time/last-time.ts';
 import { byPromiseThenWait } from '../core/own-time/queue-order.ts';
 import { repeatedReadings } from '../core/own-time/repeated.ts';
 import { statesOf } from '../core/own-time/states.ts';
 import { may } from '../core/permissions/may.ts';
-import { type Ask, asksOf, asksOn } from '../store/asks.ts';
+import { type Ask, asksOn } from '../store/asks.ts';
 import { listBoards } from '../store/boards.ts';
 import { newestUpdates } from '../store/live-documents.ts';
 import { type LookRow, looksOf } from '../store/looks.ts';
 import { newestMeasures } from '../store/measures.ts';
 import { paintingsBy } from '../store/painters.ts';
 import { askSeen, peopleIn } from './asks.ts';
-import { boardAsSeen, hiddenPainters } from './consent.ts';
-import { SaidOnBoard } from './said-on-board.ts';
+import { hiddenPainters } from './consent.ts';
+import type { SaidOnBoard } from './said-on-board.ts';
+import { type IsVeiled, type SeenBoard, SeenBoards } from './seen-boards.ts';
 import type { Visitor } from './session.ts';
 import { newsSince } from './since.ts';
 
-const FORTNIGHT_MS = 14 * 24 * 60 * 60 * 1000;
-
-/** Whether a class keeps references, figures and remarks from everybody on a board just now. */
-type IsVeiled = (boardId: string) => Promise<boolean>;
-
-export async function queueOf(visitor: Visitor, isVeiled: IsVeiled, now = new Date()): Promise<QueueView> {
+export async function queueOf(visitor: Visitor, isVeiled: IsVeiled): Promise<QueueView> {
   const boards = await listBoards(visitor.personId, visitor.isHost);
   const taught = boards.filter(({ role }) => may(role, 'queue.see'));
   const asks = await asksOn(
@@ -45,62 +41,7 @@ export async function queueOf(visitor: Visitor, isVeiled: IsVeiled, now = new Da
     if (row) rows.push(row);
   }
   rows.sort((one, two) => byPromiseThenWait(one.ask, two.ask));
-  return { teaches: taught.length > 0, rows, own: await ownAsks(visitor, seen, now) };
-}
-
-/** What one person asked for and may still see. */
-async function ownAsks({ personId }: Visitor, seen: SeenBoards, now: Date): Promise<OwnAsk[]> {
-  const asks = await asksOf(personId, new Date(now.getTime() - FORTNIGHT_MS));
-  const names = await peopleIn(asks);
-  const newest = new Map<string, OwnAsk>();
-  for (const ask of asks) {
-    const on = await seen.board(ask.boardId);
-    const view = on && askSeen(ask, on.board.pictures, names)?.view;
-    if (on && view && !newest.has(view.pictureId))
-      newest.set(view.pictureId, { ask: view, board: { id: on.board.id, title: on.board.title } });
-  }
-  return [...newest.values()];
-}
-
-interface SeenBoard {
-  board: BoardView;
-  veiled: boolean;
-  said: SaidOnBoard;
-  marks(): Promise<Mark[]>;
-}
-
-/** Boards as the person sees them, each read once. */
-class SeenBoards {
-  readonly visitor: Visitor;
-  readonly #roles: ReadonlyMap<string, BoardListItem['role']>;
-  readonly isVeiled: IsVeiled;
-  readonly #read = new Map<string, Promise<SeenBoard | null>>();
-
-  constructor(visitor: Visitor, boards: readonly BoardListItem[], isVeiled: IsVeiled) {
-    this.visitor = visitor;
-    this.isVeiled = isVeiled;
-    this.#roles = new Map(boards.map(({ id, role }) => [id, role]));
-  }
-
-  /** Null when the person is no longer on it. */
-  board(boardId: string): Promise<SeenBoard | null> {
-    const read = this.#read.get(boardId) ?? this.#readBoard(boardId);
-    this.#read.set(boardId, read);
-    return read;
-  }
-
-  async #readBoard(boardId: string): Promise<SeenBoard | null> {
-    const role = this.#roles.get(boardId);
-    const board = role ? await boardAsSeen(boardId, this.visitor, role) : null;
-    if (!board) return null;
-    const said = new SaidOnBoard(board);
-    let marks: Promise<Mark[]> | null = null;
-    const readMarks = () => {
-      marks ??= said.marks();
-      return marks;
-    };
-    return { board, veiled: await this.isVeiled(boardId), said, marks: readMarks };
-  }
+  return { teaches: taught.length > 0, rows };
 }
 
 /** How far somebody had looked at boards, and how far these go. */
@@ -123,7 +64,7 @@ interface Known {
 
 async function rowOf(ask: Ask, boards: SeenBoards, known: Known): Promise<QueueRow | null> {
   const on = await boards.board(ask.boardId);
-  const seen = on && askSeen(ask, on.board.pictures, known.names);
+  const seen = on && askSeen(ask, on.board, known.names);
   const newest = seen?.states.at(-1);
   if (!on || !seen || !newest) return null;
   const { board, said, veiled } = on;

@@ -6,12 +6,12 @@
  */
 
 import * as Y from 'yjs';
-import type { BoardNews, NewsLine, PictureName } from '../core/contract/own-time.ts';
+import type { BoardNews, NewsLine } from '../core/contract/own-time.ts';
 import type { LookedRequest } from '../core/contract/own-time-requests.ts';
-import type { BoardView, PictureView } from '../core/contract/responses.ts';
+import type { BoardView } from '../core/contract/responses.ts';
 import { parseRoomName, type RoomName } from '../core/live/layout.ts';
 import { newKeys, type Seen, sawAll, seenFrom, seenWhole } from '../core/own-time/news.ts';
-import { statesOf } from '../core/own-time/states.ts';
+import { newsLine } from '../core/own-time/news-line.ts';
 import { listBoards } from '../store/boards.ts';
 import { newestUpdates } from '../store/live-documents.ts';
 import { type LookRow, looksOf, putLook, readLook, type SeenOfBoard } from '../store/looks.ts';
@@ -104,32 +104,10 @@ export async function newsOfBoards(visitor: Visitor): Promise<Record<string, New
     const board = role ? await boardAsSeen(look.boardId, visitor, role) : null;
     if (!board) continue;
     const news = await newsSince(look, board, newest.get(board.id) ?? new Map());
-    const line = lineOf(news, board);
+    const line = newsLine(news, board);
     if (line.pictures.length > 0) lines[board.id] = line;
   }
   return lines;
-}
-
-function lineOf(news: BoardNews, board: BoardView): NewsLine {
-  const on = (list: readonly { pictureId: string }[], id: string) => {
-    return list.filter(({ pictureId }) => pictureId === id).length;
-  };
-  const pictures = board.pictures.map((picture) => ({
-    name: nameOf(picture, board),
-    posted: news.pictures.includes(picture.id),
-    remarks: on(news.remarks, picture.id),
-    answers: on(news.answers, picture.id),
-    cards: on(news.cards, picture.id),
-  }));
-  const any = pictures.filter(
-    ({ posted, remarks, answers, cards }) => posted || remarks + answers + cards > 0,
-  );
-  return { lookedAt: news.lookedAt, pictures: any };
-}
-
-function nameOf({ id, caption, kind, painter }: PictureView, board: BoardView): PictureName {
-  const state = statesOf(board.pictures, id).findIndex((each) => each.id === id) + 1;
-  return { caption, kind, painter: painter.name, mine: painter.id === board.me.id, state };
 }
 
 /**

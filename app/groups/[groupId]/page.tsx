@@ -11,6 +11,7 @@ import { PlainPage } from '#app/_enter/plain-page.tsx';
 import { ProductSign } from '#app/_enter/product-sign.tsx';
 import { GroupPeople } from '#app/_groups/group-people.tsx';
 import groupStyles from '#app/_groups/groups.module.css';
+import { NewsOfBoards } from '#app/_since/news-of-boards.tsx';
 import { words } from '#app/_words/en.ts';
 import { roleInGroup } from '#server/access/roles.ts';
 import { readSession } from '#server/access/session.ts';
@@ -59,7 +60,13 @@ export default async function GroupPage({ params }: GroupPageProps) {
           <h1>{group.name}</h1>
           {may(group.role, 'group.board') ? <NewBoard group={group.id} /> : null}
         </div>
-        {boards.length > 0 ? <BoardList boards={boards} /> : <p>{words.people.groups.noBoard}</p>}
+        {boards.length > 0 ? (
+          <NewsOfBoards>
+            <BoardList boards={boards} />
+          </NewsOfBoards>
+        ) : (
+          <p>{words.people.groups.noBoard}</p>
+        )}
         <div className={groupStyles.beside}>
           <GroupPeople group={group} meId={visitor.personId} />
         </div>

@@ -89,7 +89,16 @@ export interface QueueView {
   teaches: boolean;
   /** By promised day, then by how long they wait; those without a day after those with one. */
   rows: QueueRow[];
-  /** The caller's own askings that wait, and those answered within the last fortnight. */
+}
+
+/** What waits, in short, for the page of boards. */
+export interface WaitingView {
+  teaches: boolean;
+  /** How many paintings wait for the caller; those that somebody else was asked about by name are left out. */
+  count: number;
+  /** The earliest promised day among them, 'YYYY-MM-DD'; null while none was promised. */
+  firstDay: string | null;
+  /** What the caller asked for: what waits, and what was answered within the last fortnight; newest first. */
   own: OwnAsk[];
 }
 
@@ -115,7 +124,14 @@ export interface BoardNews {
 /** One line of the list of boards: how much came, picture by picture. */
 export interface NewsLine {
   lookedAt: string;
-  pictures: { name: PictureName; posted: boolean; remarks: number; answers: number; cards: number }[];
+  pictures: {
+    id: string;
+    name: PictureName;
+    posted: boolean;
+    remarks: number;
+    answers: number;
+    cards: number;
+  }[];
 }
 
 /** Enough of a picture to call it by. */

@@ -1,0 +1,98 @@
+'use client';
+/**
+ * The look that was asked for at the painting on the easel: its painter asks, reads the promise and withdraws; whoever
+ * teaches promises a day and says that they have looked.
+ *
+ * In the flow: use-asks -> [ask-part] -> server.
+ */
+import { useBoardLive } from '#app/_live/board-live.tsx';
+import { LookedAt, Promised } from '#app/_queue/promised.tsx';
+import { useNow } from '#app/_queue/use-now.ts';
+import { dayWords, momentWords, queueWords, sinceWords } from '#app/_words/en-queue.ts';
+import { useTools } from '#app/_workspace/tools.tsx';
+import type { AskView } from '#server/core/contract/own-time.ts';
+import type { PictureView } from '#server/core/contract/responses.ts';
+import { dayOf } from '#server/core/own-time/days.ts';
+import { statesOf } from '#server/core/own-time/states.ts';
+import { may } from '#server/core/permissions/may.ts';
+import styles from './asks.module.css';
+import { PainterAsks } from './painter-asks.tsx';
+import { useAsks } from './use-asks.ts';
+
+const { ask: words } = queueWords;
+
+/** @param heading Class of the headings in the column that this stands in. */
+export function AskPart({ heading }: { heading: string | undefined }) {
+  const { board } = useBoardLive();
+  const { paintingId } = useTools();
+  const { asks, refresh } = useAsks();
+  const now = useNow();
+  const states = paintingId ? statesOf(board.pictures, paintingId) : [];
+  const newest = states.at(-1);
+  const ask = asks.find(({ pictureId }) => states.some(({ id }) => id === pictureId)) ?? null;
+  if (!newest || !now) return null;
+  const mine = newest.painter.id === board.me.id && may(board.role, 'ask.make', 'own');
+  if (!mine && !ask) return null;
+  const part = { ask, now, changed: refresh };
+  return (
+    <section className={styles.part} aria-labelledby="ask-title">
+      <h2 id="ask-title" className={heading}>
+        {words.title}
+      </h2>
+      {mine ? (
+        <PainterAsks key={newest.id} painting={newest} {...part} />
+      ) : ask ? (
+        <Theirs {...part} ask={ask} states={states} />
+      ) : null}
+    </section>
+  );
+}
+
+interface TheirsProps {
+  ask: AskView;
+  states: readonly PictureView[];
+  now: Date;
+  changed(): Promise<void>;
+}
+
+/** Somebody else's asking: whoever teaches here answers it, a guardian reads it. */
+function Theirs({ ask, states, now, changed }: TheirsProps) {
+  const { board, marks } = useBoardLive();
+  if (ask.answeredAt !== null) return <p className={styles.quiet}>{answeredWords(ask, now)}</p>;
+  const asked = Date.parse(ask.askedAt);
+  const said = marks.some(({ author, at, pictureId }) => {
+    return author === board.me.id && at >= asked && states.some(({ id }) => id === pictureId);
+  });
+  return (
+    <>
+      <p>{words.theirs(ask.askedBy.name, sinceWords(ask.askedAt, now), ask.askedOf?.name ?? null)}</p>
+      {ask.words ? <p className={styles.words}>{ask.words}</p> : null}
+      {may(board.role, 'ask.answer') ? (
+        <>
+          <div>
+            <Promised boardId={board.id} {...{ ask, now, changed }} />
+          </div>
+          {said ? <p className={styles.strong}>{queueWords.row.saidSince}</p> : null}
+          <p>
+            <LookedAt boardId={board.id} weight={said ? 'main' : 'quiet'} {...{ ask, changed }} />
+          </p>
+        </>
+      ) : (
+        <p>{promisedWords(ask, now)}</p>
+      )}
+    </>
+  );
+}
+
+/** The promise as its painter reads it. */
+export function promisedWords({ promisedFor, promisedBy }: AskView, now: Date): string {
+  if (promisedFor === null) return words.waiting;
+  const today = dayOf(now);
+  const day = dayWords(promisedFor, today);
+  const by = promisedBy?.name ?? null;
+  return promisedFor < today ? words.passed(day, by) : words.promised(day, by);
+}
+
+export function answeredWords({ answeredAt, answeredBy, askedAbout, pictureId }: AskView, now: Date): string {
+  return words.answered(answeredBy?.name ?? '', momentWords(answeredAt ?? '', now), askedAbout !== pictureId);
+}

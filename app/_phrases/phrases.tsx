@@ -1,0 +1,128 @@
+'use client';
+/**
+ * A person's own phrases beside a field: one click opens them, a second puts one into the words with its gaps filled.
+ *
+ * In the flow: phrase-store + slots -> [phrases] -> the field. Found by typing; arrows and Enter do it without a mouse.
+ */
+import { type KeyboardEvent, type RefObject, useId, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
+import { useBoardLive } from '#app/_live/board-live.tsx';
+import { queueWords } from '#app/_words/en-queue.ts';
+import { fillSlots, insertAt } from '#server/core/own-time/slots.ts';
+import { may } from '#server/core/permissions/may.ts';
+import { PhraseList } from './phrase-list.tsx';
+import { lastSaid, usePhrases } from './phrase-store.ts';
+import styles from './phrases.module.css';
+import { type About, useSlots } from './use-slots.ts';
+
+const { phrases: words } = queueWords;
+/** Longest phrase the server keeps, in characters. */
+const LONGEST = 600;
+/** So much of what was said last stands on the button that keeps it. */
+const SHOWN = 40;
+
+interface PhrasesProps {
+  /** The field that phrases go into. */
+  field: RefObject<HTMLTextAreaElement | null>;
+  text: string;
+  change(text: string): void;
+  about: About;
+  /** Longest text of the field, in characters. */
+  limit: number;
+}
+
+/** For whoever gives looks on the board; others write seldom enough. */
+export function Phrases(props: PhrasesProps) {
+  const { board } = useBoardLive();
+  const [open, setOpen] = useState(false);
+  const { store } = usePhrases(board.me.id);
+  const button = useRef<HTMLButtonElement>(null);
+  const id = useId();
+  if (!may(board.role, 'ask.answer')) return null;
+  return (
+    <>
+      <button
+        ref={button}
+        type="button"
+        className={styles.word}
+        aria-expanded={open}
+        aria-controls={open ? id : undefined}
+        onClick={() => {
+          store.load();
+          setOpen(!open);
+        }}
+      >
+        {words.open}
+      </button>
+      {open ? <Opened {...props} id={id} close={() => setOpen(false)} /> : null}
+    </>
+  );
+}
+
+function Opened({
+  field,
+  text,
+  change,
+  about,
+  limit,
+  id,
+  close,
+}: PhrasesProps & { id: string; close(): void }) {
+  const { board } = useBoardLive();
+  const { phrases, trouble, store } = usePhrases(board.me.id);
+  const slots = useSlots(about);
+  const [kept, setKept] = useState(false);
+  const insert = (phrase: string) => {
+    const element = field.current;
+    const [from, to] = [element?.selectionStart ?? text.length, element?.selectionEnd ?? text.length];
+    const next = insertAt(text, from, to, fillSlots(phrase, slots));
+    flushSync(() => {
+      change(next.text.slice(0, limit));
+      close();
+    });
+    element?.focus();
+    element?.setSelectionRange(next.chosen[0], next.chosen[1]);
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key !== 'Escape') return;
+    event.stopPropagation();
+    close();
+    field.current?.focus();
+  };
+  const written = text.trim();
+  const keepable = written || lastSaid();
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: Escape closes it from wherever the focus is inside.
+    <div id={id} className={styles.panel} onKeyDown={onKeyDown}>
+      {phrases === null ? null : <PhraseList {...{ phrases, slots, insert }} />}
+      <p className={styles.note} role="status">
+        {trouble ?? (kept ? words.kept : words.private)}
+      </p>
+      <div className={styles.acts}>
+        {keepable && !kept ? (
+          <button
+            type="button"
+            className={styles.word}
+            onClick={async () => setKept(await store.keep(keepable.slice(0, LONGEST)))}
+          >
+            {written ? words.keepWritten : words.keepSaid(shortened(keepable))}
+          </button>
+        ) : null}
+        <button
+          type="button"
+          className={styles.word}
+          onClick={() => {
+            close();
+            store.openBook(true);
+          }}
+        >
+          {words.edit}
+        </button>
+      </div>
+    </div>
+  );
+}
+
+function shortened(text: string): string {
+  return text.length > SHOWN ? `${text.slice(0, SHOWN).trimEnd()} …` : text;
+}

@@ -1,0 +1,123 @@
+'use client';
+/**
+ * One painting that waits: what it looks like, what was asked, what was said last time and whether it was tried.
+ *
+ * In the flow: queue -> [row] -> the board, opened on that painting.
+ */
+import { pictureAddress } from '#app/_api/client.ts';
+import { buttonClass } from '#app/_ui/button.tsx';
+import { momentWords, queueWords, sinceWords } from '#app/_words/en-queue.ts';
+import type { LastTime, QueueRow, SaidThen } from '#server/core/contract/own-time.ts';
+import { boardOn } from './board-on.ts';
+import { LookedAt, Promised } from './promised.tsx';
+import styles from './queue.module.css';
+
+const { row: words, states } = queueWords;
+
+interface RowProps {
+  row: QueueRow;
+  now: Date;
+  /** The row may stand elsewhere now, or be gone. */
+  changed(): Promise<void>;
+}
+
+export function Row({ row, now, changed }: RowProps) {
+  const { ask, board, painting, intention, last, repeated } = row;
+  const painter = ask.askedBy.name;
+  const titleId = `ask-${ask.id}`;
+  return (
+    <article className={styles.row} aria-labelledby={titleId}>
+      <Pictures row={row} />
+      <div className={styles.body}>
+        <div>
+          <h3 id={titleId}>
+            <a href={boardOn(board.id, painting.id)}>{words.of(painter, painting.caption)}</a>
+          </h3>
+          <p className={styles.quiet}>{words.on(board.title, painting.states)}</p>
+        </div>
+        <div>
+          {queueWords.promise.waits(sinceWords(ask.askedAt, now), ask.askedOf?.name ?? null)}{' '}
+          <Promised boardId={board.id} ask={ask} now={now} changed={changed} />
+        </div>
+        {ask.words ? (
+          <p>
+            <span className={styles.label}>{words.asked}</span> {ask.words}
+          </p>
+        ) : null}
+        {intention ? (
+          <p>
+            <span className={styles.label}>{words.about}</span> {intention}
+          </p>
+        ) : null}
+        <Said last={last} now={now} />
+        {repeated.length > 0 ? (
+          <ul className={styles.repeated}>
+            {repeated.map((each) => (
+              <li key={each.id}>{words.repeated(each)}</li>
+            ))}
+          </ul>
+        ) : null}
+        <News row={row} now={now} />
+        {row.saidSince ? <p className={styles.strong}>{words.saidSince}</p> : null}
+        <p className={styles.acts}>
+          <a
+            className={buttonClass('main')}
+            href={boardOn(board.id, painting.id)}
+            aria-label={words.openThis(painter)}
+          >
+            {words.open}
+          </a>
+          <LookedAt boardId={board.id} ask={ask} changed={changed} />
+        </p>
+      </div>
+    </article>
+  );
+}
+
+function Pictures({ row: { ask, board, painting, referenceId } }: { row: QueueRow }) {
+  return (
+    <a className={styles.pictures} href={boardOn(board.id, painting.id)} tabIndex={-1}>
+      {/* biome-ignore lint/performance/noImgElement: our own rendition; Next's image part would shift its colours. */}
+      <img
+        src={pictureAddress(board.id, painting.id, 640)}
+        alt={words.picture(ask.askedBy.name)}
+        loading="lazy"
+      />
+      {referenceId ? (
+        // biome-ignore lint/performance/noImgElement: as above.
+        <img src={pictureAddress(board.id, referenceId, 640)} alt={words.reference} loading="lazy" />
+      ) : null}
+    </a>
+  );
+}
+
+function Said({ last, now }: { last: LastTime | null; now: Date }) {
+  if (!last) return <p className={styles.quiet}>{words.nothingLast}</p>;
+  const said = [...last.cards, ...last.remarks];
+  return (
+    <div>
+      <p className={styles.label}>{words.last(momentWords(last.at, now), last.sameState)}</p>
+      <ul className={styles.said}>
+        {said.map((each) => (
+          <li key={each.key}>
+            <span>{saidWords(each)}</span> <span className={styles.state}>{states[each.state]}</span>
+            {each.answer ? <span className={styles.quiet}> “{each.answer}”</span> : null}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function saidWords({ where, words: said }: SaidThen): string {
+  return where ? `${where}: ${said}` : said;
+}
+
+function News({ row: { news }, now }: { row: QueueRow; now: Date }) {
+  if (!news) return <p className={styles.quiet}>{words.never}</p>;
+  const when = momentWords(news.lookedAt, now);
+  const came = words.newsOf(news);
+  return (
+    <p className={came ? undefined : styles.quiet}>{came ? words.news(when, came) : words.noNews(when)}</p>
+  );
+}

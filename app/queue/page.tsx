@@ -1,0 +1,39 @@
+/** What waits for the caller's look, over all their boards. IO: session and store, through server/access. */
+import type { Metadata } from 'next';
+import { headers } from 'next/headers';
+import Link from 'next/link';
+import boards from '#app/_boards/boards.module.css';
+import { PlainPage } from '#app/_enter/plain-page.tsx';
+import { ProductSign } from '#app/_enter/product-sign.tsx';
+import { Queue } from '#app/_queue/queue.tsx';
+import { words } from '#app/_words/en.ts';
+import { queueWords } from '#app/_words/en-queue.ts';
+import { readSession } from '#server/access/session.ts';
+
+export const metadata: Metadata = { title: queueWords.page.title };
+
+export default async function QueuePage() {
+  const visitor = await readSession((await headers()).get('cookie'));
+  if (!visitor) {
+    return (
+      <PlainPage title={words.boards.stranger} lead={words.boards.strangerText}>
+        <p>
+          <Link href="/sign-in">{words.account.signIn.title}</Link>
+        </p>
+      </PlainPage>
+    );
+  }
+  return (
+    <div className={boards.page}>
+      <header className={boards.head}>
+        <p className={boards.product}>
+          <ProductSign /> <Link href="/">{words.boards.title}</Link>
+        </p>
+        <p className={boards.signed}>{words.boards.signedAs(visitor.name)}</p>
+      </header>
+      <main className={boards.main}>
+        <Queue />
+      </main>
+    </div>
+  );
+}
