@@ -13,6 +13,9 @@ import { pageRows } from './page.ts';
 import { planeRows } from './planes.ts';
 import type { BenchRow } from './row.ts';
 
+// Every y-websocket client listens for the end of the process, and there are hundreds here.
+process.setMaxListeners(0);
+
 const full = process.argv.includes('--full');
 const only = process.argv[process.argv.indexOf('--only') + 1];
 const PART_LIMIT_MS = (full ? 60 : 10) * 60_000;

@@ -13,7 +13,9 @@ import { join, type Somebody } from '#tests/live/a-live-server.ts';
 import { startChild } from '#tests/live/child-process.ts';
 import { killLoop } from '#tests/live/kill-loop.ts';
 import type { ChildCast } from '#tests/live/live-child.ts';
+import { fuzzRows } from './fuzzed.ts';
 import { deliveries, type Load, quantile } from './live-latency.ts';
+import { memoryRows } from './memory.ts';
 import type { BenchRow } from './row.ts';
 
 const RELAY = '../bench/relay-child.ts';
@@ -25,10 +27,15 @@ interface Told {
   cast: ChildCast;
 }
 
-/** @param options.full Longer phases and 100 kills in place of 5. */
-export async function liveRows(options: { full: boolean }): Promise<BenchRow[]> {
-  const seconds = options.full ? 15 : 6;
-  return [...(await loadRows(seconds)), await joinRow(), await killRow(options.full ? 100 : 5)];
+/** @param options.full Longer phases, ten minutes of soak in place of one, 100 kills in place of 5, hostile clients. */
+export async function liveRows({ full }: { full: boolean }): Promise<BenchRow[]> {
+  return [
+    ...(await loadRows(full ? 15 : 6)),
+    await joinRow(),
+    ...(await memoryRows(full ? 600 : 60)),
+    await killRow(full ? 100 : 5),
+    ...(full ? await fuzzRows() : []),
+  ];
 }
 
 async function loadRows(seconds: number): Promise<BenchRow[]> {

@@ -12,6 +12,7 @@ import * as encoding from 'lib0/encoding';
 import { type WebSocket, WebSocketServer } from 'ws';
 import * as sync from 'y-protocols/sync';
 import * as Y from 'yjs';
+import { tellMemory } from '../live/child-process.ts';
 
 const stateFile = process.argv[2];
 const state = stateFile ? await readFile(stateFile) : null;
@@ -53,6 +54,7 @@ sockets.on('connection', (socket, request) => {
     if (encoding.length(reply) > 1) socket.send(encoding.toUint8Array(reply));
   });
 });
+tellMemory();
 server.listen(0, '127.0.0.1', () => {
   process.stdout.write(`${JSON.stringify({ port: (server.address() as AddressInfo).port })}\n`);
 });

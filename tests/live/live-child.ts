@@ -3,7 +3,7 @@
  *
  * `node --import tsx live-child.ts <data folder> <port> <boards> <marks>`: at the first start it makes twelve
  * painters on that many boards and puts that many marks on the first. Prints one line of JSON when it listens.
- * TERM stops it cleanly, which compacts its rooms.
+ * Tells its memory when asked. TERM stops it cleanly, which compacts its rooms.
  */
 import { existsSync } from 'node:fs';
 import { readFile, writeFile } from 'node:fs/promises';
@@ -13,6 +13,7 @@ import { addBoard } from '#server/store/boards.ts';
 import { putMember } from '#server/store/members.ts';
 import { closeDatabase, openDatabase } from '#server/store/open-database.ts';
 import { type Somebody, somebody, startLive } from './a-live-server.ts';
+import { tellMemory } from './child-process.ts';
 
 export interface ChildCast {
   people: Somebody[];
@@ -31,6 +32,7 @@ if (fresh) {
   await putMarks(Number(marks));
   await writeFile(castFile, JSON.stringify(cast));
 }
+tellMemory();
 process.once('SIGTERM', async () => {
   await server.stop();
   await closeDatabase();
