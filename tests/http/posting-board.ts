@@ -26,6 +26,7 @@ export async function openPostingBoard(): Promise<void> {
   offerServices({
     takeInPicture: (incoming) => runner.takeInPicture(incoming),
     measuresOf: (board, picture) => runner.measuresOf(board, picture),
+    isVeiled: async () => false,
     pictureNoted(board, picture) {
       noted.push(picture);
       runner.pictureNoted(board, picture);
