@@ -217,10 +217,8 @@ export class BoardStore {
 
   /** Follows the document a room has now: steps, and presence in the marks room. */
   #attend(room: LiveRoom): void {
-    this.history.follow(
-      room.doc,
-      STEPS[roomKind(room.name)].map((key) => room.doc.getMap(key)),
-    );
+    const steps = STEPS[roomKind(room.name)].map((key) => room.doc.getMap(key));
+    if (steps.length > 0) this.history.follow(room.doc, steps);
     if (room.name !== 'marks') return;
     const { awareness } = room.provider;
     awareness.on('change', () => {
