@@ -7,6 +7,7 @@
 import { fileURLToPath } from 'node:url';
 import { makeHostLink } from './access/host-link.ts';
 import { isProblem } from './core/problem.ts';
+import { startDailyRounds } from './daily.ts';
 import { type Environment, environment } from './env.ts';
 import { type Handlers, listen } from './http/web-server.ts';
 import { logError, logEvent, say } from './log.ts';
@@ -51,6 +52,7 @@ async function start(): Promise<void> {
     web.refuseNewWork();
     await Promise.all([web.close(GRACE_MS), parts.closeRooms()]);
   });
+  undo.push(startDailyRounds());
   handOver({ ...pages, live: parts.live });
   // Only the first start paints it; whoever opens the first link finds it there.
   await parts.makeDemo();

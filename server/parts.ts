@@ -66,10 +66,13 @@ function join(settings: Environment, live: Live, runner: Runner): Services {
       announce(boardId);
     },
     async pictureRemoved(boardId, pictureId) {
-      await live.closePicture(boardId, pictureId);
+      const marks = await live.closePicture(boardId, pictureId);
       await runner.pictureRemoved(boardId, pictureId);
       announce(boardId);
+      return marks;
     },
+    markRemoved: (boardId, markId) => live.removeMark(boardId, markId),
+    blocksChanged: (personIds) => live.blocksChanged(personIds),
     async boardRemoved(boardId) {
       await live.closeBoard(boardId);
       await runner.boardRemoved(boardId);

@@ -5,12 +5,15 @@
  * nobody else. In the flow: handlers -> [consent] -> store. IO: the database.
  */
 import type { BoardView, ConsentView } from '../core/contract/responses.ts';
-import { type BoardRole, CONSENT_USES } from '../core/contract/roles.ts';
+import { type BoardRole, CONSENT_USES, type ConsentUse } from '../core/contract/roles.ts';
 import { may, type Relation } from '../core/permissions/may.ts';
-import { readBoardView } from '../store/board-view.ts';
+import { readBoardView, type StoredBoard } from '../store/board-view.ts';
 import { consentsSaid, paintersOn, unshownPainters } from '../store/consents.ts';
 import { type GuardianshipRow, guardianshipsOn } from '../store/guardians.ts';
 import { namesOf } from '../store/people.ts';
+import { aliasesOf } from '../store/school.ts';
+import { unseenOn } from './block.ts';
+import { type KnownNames, knownNames, namingFor, rulesAt } from './school.ts';
 import type { Visitor } from './session.ts';
 
 /**
@@ -51,6 +54,34 @@ export async function hiddenPainters(
   return new Set(hidden);
 }
 
+/** A picture as far as its use goes. */
+export interface UsedPicture {
+  boardId: string;
+  painterId: string;
+  kind: string;
+  rights: string | null;
+}
+
+/**
+ * Whether a picture may be used so: the one question that whatever shows a picture outside its board has to ask (a
+ * wall, an archive, a sheet), and that deletion asks for 'keep'.
+ *
+ * A painting: what its painter or, of a minor, the guardian said last; without a word 'class' alone, and of a guarded
+ * minor nothing. A reference: what is under a free licence may be used; what is used with somebody's permission was
+ * given for this board alone; one's own is as one said.
+ */
+export async function mayUse(
+  use: ConsentUse,
+  { boardId, painterId, kind, rights }: UsedPicture,
+): Promise<boolean> {
+  if (kind === 'reference' && rights === 'free') return true;
+  if (kind === 'reference' && rights === 'permission') return use === 'class';
+  const said = (await consentsSaid(boardId)).find((each) => each.personId === painterId && each.use === use);
+  if (said) return said.given;
+  if (use !== 'class') return false;
+  return !(await guardianshipsOn(boardId)).some(({ wardId }) => wardId === painterId);
+}
+
 /** The board with the pictures that are for this person to see, or null when it went meanwhile. */
 export async function boardAsSeen(
   boardId: string,
@@ -59,9 +90,37 @@ export async function boardAsSeen(
 ): Promise<BoardView | null> {
   const board = await readBoardView(boardId, { id: personId, name }, role);
   if (!board) return null;
-  const hidden = await hiddenPainters(boardId, personId, role);
-  if (hidden.size === 0) return board;
-  return { ...board, pictures: board.pictures.filter(({ painter }) => !hidden.has(painter.id)) };
+  const place = { boardId };
+  const [hidden, unseen, rules, known] = await Promise.all([
+    hiddenPainters(boardId, personId, role),
+    unseenOn(boardId, personId, role),
+    rulesAt(place),
+    knownNames(place, personId, role),
+  ]);
+  const pictures = board.pictures.filter(({ painter }) => !hidden.has(painter.id));
+  const { noPublicLinks, noMixingHints, aliases } = rules;
+  const named = await namedFor(known, { ...board, pictures });
+  const alias = aliases ? ((await aliasesOf([personId])).get(personId) ?? null) : null;
+  return { ...named, blocked: [...unseen], school: { noPublicLinks, noMixingHints, aliases }, alias };
+}
+
+/** The board with everybody under the name by which this person knows them. */
+async function namedFor(known: KnownNames, board: StoredBoard): Promise<StoredBoard> {
+  if (known === 'all') return board;
+  const { owner, members, pictures } = board;
+  const wards = members.flatMap(({ ward }) => ward ?? []);
+  const naming = await namingFor(known, [
+    owner,
+    ...members,
+    ...wards,
+    ...pictures.map(({ painter }) => painter),
+  ]);
+  return {
+    ...board,
+    owner: naming(owner),
+    members: members.map((each) => ({ ...naming(each), ...(each.ward ? { ward: naming(each.ward) } : {}) })),
+    pictures: pictures.map((each) => ({ ...each, painter: naming(each.painter) })),
+  };
 }
 
 /** What was said, for every painter of the board and every minor guarded there, as far as the asker may see it. */

@@ -61,17 +61,23 @@ export class SaidOnBoard {
     });
   }
 
-  /** Marks on pictures that are for the person and neither hidden from them nor sketches that are no longer allowed. */
+  /**
+   * Marks on pictures that are for the person, by nobody whom they do not see, neither hidden from them nor sketches that
+   * are no longer allowed.
+   */
   async marks(): Promise<Mark[]> {
     const all = readMarks(await this.document('marks'));
     const roots = rootsOf(all);
+    const blocked = new Set(this.#board.blocked);
     const seen: Mark[] = [];
     for (const mark of all) {
       const picture = this.#pictures.get(mark.pictureId);
       if (!picture) continue;
+      const root = roots.get(mark) ?? mark;
+      if (blocked.has(mark.author) || blocked.has(root.author)) continue;
       const { me, role } = this.#board;
       const onlooker = { personId: me.id, role, paints: picture.painter.id === me.id };
-      const sight = sightOf(mark, roots.get(mark) ?? mark, await this.#remarks(picture), onlooker);
+      const sight = sightOf(mark, root, await this.#remarks(picture), onlooker);
       if (sight !== 'away') seen.push(mark);
     }
     return seen;

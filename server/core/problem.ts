@@ -21,6 +21,8 @@ export type ProblemCode =
   | 'picture-not-found'
   | 'person-not-found'
   | 'invite-not-found'
+  | 'report-not-found'
+  | 'remark-not-found'
   | 'ask-not-found'
   | 'ask-settled'
   | 'phrase-not-found'

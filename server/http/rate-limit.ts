@@ -17,6 +17,9 @@ export interface Limit {
 export const ENTERING: Limit = { what: 'tries to enter', limit: 60, windowMs: 60_000 };
 export const UPLOADING: Limit = { what: 'uploads', limit: 60, windowMs: 60_000 };
 export const INVITING: Limit = { what: 'new invites', limit: 60, windowMs: 60_000 };
+/** Enough for somebody who is pestered, too few to pester those who read reports. */
+export const REPORTING: Limit = { what: 'reports', limit: 12, windowMs: 10 * 60_000 };
+export const BLOCKING: Limit = { what: 'changes of whom you block', limit: 60, windowMs: 60_000 };
 
 const QUARTER_HOUR_MS = 15 * 60_000;
 const SIGN_IN = 'tries to sign in';

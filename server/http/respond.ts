@@ -26,6 +26,8 @@ const STATUS: Record<ProblemCode, number> = {
   'picture-not-found': 404,
   'person-not-found': 404,
   'invite-not-found': 404,
+  'report-not-found': 404,
+  'remark-not-found': 404,
   'ask-not-found': 404,
   'ask-settled': 409,
   'phrase-not-found': 404,

@@ -21,8 +21,15 @@ export interface Services {
   impressionsOf(boardId: string, pictureId: string): Promise<{ personId: string; text: string }[] | null>;
   /** What is noted of a painting changed: browsers hear of it, and it is measured again where that counts. */
   pictureNoted(boardId: string, pictureId: string): void;
-  /** A picture went: its painting room closes, its live history goes, the board measures again. */
-  pictureRemoved(boardId: string, pictureId: string): Promise<void>;
+  /**
+   * A picture went: its painting room closes, its live history goes, what was written on it goes out of the other rooms,
+   * the board measures again. Answers how many marks went.
+   */
+  pictureRemoved(boardId: string, pictureId: string): Promise<number>;
+  /** Takes one mark away as the server; false when there is none. */
+  markRemoved(boardId: string, markId: string): Promise<boolean>;
+  /** These people block each other, or do no longer: what they see of each other changes wherever they are. */
+  blocksChanged(personIds: readonly string[]): Promise<void>;
   /** A board went: every socket on it is closed, its live history and unshared blobs go. */
   boardRemoved(boardId: string): Promise<void>;
   /**

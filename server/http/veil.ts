@@ -5,11 +5,14 @@
  * In the flow: handlers -> [veil] -> services. Everybody on the board gets the same answer, whoever they are. IO: the
  * main process.
  */
+import { unseenOn } from '../access/block.ts';
+import { knownNames, namingFor } from '../access/school.ts';
 import type { ImpressionView } from '../core/contract/impressions.ts';
 import { Problem } from '../core/problem.ts';
 import { namesOf } from '../store/people.ts';
 import { findPicture } from '../store/pictures.ts';
 import { services } from './services.ts';
+import type { OnBoard } from './visitor.ts';
 
 /** As `refuseVeiled`, for the bytes of a picture: paintings are shown at any time. */
 export async function refuseVeiledReference(boardId: string, pictureId: string): Promise<void> {
@@ -30,7 +33,11 @@ function refuseNow(): never {
   );
 }
 
-/** @throws Problem 'not-yet' until that painting's silent look is over. */
+/**
+ * Those of people whom the caller sees, under the names by which they know them.
+ *
+ * @throws Problem 'not-yet' until that painting's silent look is over.
+ */
 export async function revealedImpressions(
   boardId: string,
   pictureId: string,
@@ -43,8 +50,14 @@ export async function revealedImpressions(
       'First impressions of this painting are kept back until its silent look is over. Ask again then.',
     );
   }
-  const names = await namesOf(impressions.map(({ personId }) => personId));
-  return impressions.map(({ personId, text }) => {
-    return { person: { id: personId, name: names.get(personId) ?? '' }, text };
+  const unseen = await unseenOn(boardId, visitor.personId, role);
+  const shown = impressions.filter(({ personId }) => !unseen.has(personId));
+  const names = await namesOf(shown.map(({ personId }) => personId));
+  const people = shown.map(({ personId }) => ({ id: personId, name: names.get(personId) ?? '' }));
+  const naming = await namingFor(await knownNames({ boardId }, visitor.personId, role), people);
+  const named = new Map(people.map((person) => [person.id, naming(person)]));
+  return shown.flatMap(({ personId, text }) => {
+    const person = named.get(personId);
+    return person ? [{ person, text }] : [];
   });
 }

@@ -81,6 +81,11 @@ export function refuseUnlessMay(
   refuseUnless(may(role, action, relation), doing);
 }
 
+/** For what is asked of the server itself and not of a board. @throws Problem 'not-allowed' unless the host may do it. */
+export function refuseUnlessHost({ isHost }: Visitor, action: Action, doing: string): void {
+  refuseUnlessMay(isHost ? 'host' : 'stranger', action, doing);
+}
+
 /** Network address the request came from, for counting. */
 export function addressOf(request: Request): string {
   return request.headers.get(ADDRESS_HEADER) ?? 'unknown';

@@ -14,6 +14,7 @@ import { Budget } from './budget.ts';
 import { closeWith } from './closing.ts';
 import type { Room } from './room.ts';
 import { REFUSALS } from './sentences.ts';
+import type { Sight } from './sight.ts';
 
 /** Largest message that is looked at; the socket itself refuses twice this with 1009. */
 export const MESSAGE_BYTES = 4_000_000;
@@ -32,6 +33,7 @@ export interface Seat {
   person: Presence['person'];
   writer: Writer;
   sessionId: string;
+  sight: Sight;
 }
 
 export class Connection {
@@ -39,6 +41,10 @@ export class Connection {
   readonly writer: Writer;
   /** The session that the socket was opened with: when it ends, so does the socket. */
   readonly sessionId: string;
+  /** Whom they see, and under which names. */
+  sight: Sight;
+  /** Client ids they were told of, where not everybody is for their eyes; null where everybody is. */
+  shown: Set<number> | null;
   /** Awareness client id, once named. */
   clientId: number | null = null;
   /** Set by each pong; a socket that misses one is dead. */
@@ -59,6 +65,8 @@ export class Connection {
     this.person = seat.person;
     this.writer = seat.writer;
     this.sessionId = seat.sessionId;
+    this.sight = seat.sight;
+    this.shown = seat.sight.unseen.size > 0 ? new Set() : null;
     const nowMs = performance.now();
     this.#messages = new Budget(MESSAGES_PER_SECOND, MESSAGES_AT_ONCE, nowMs);
     this.#bytes = new Budget(BYTES_PER_SECOND, BYTES_AT_ONCE, nowMs);

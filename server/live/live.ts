@@ -12,6 +12,7 @@ import type { LiveResult, RoomName } from '../core/live/layout.ts';
 import { writeResult } from '../core/live/painting.ts';
 import { eraseBoardRooms, eraseRoom } from '../store/live-updates.ts';
 import { Appends } from './appends.ts';
+import { forgetMark, forgetMarksOn, forgetPictureInSetup } from './forget.ts';
 import { presenceFrame } from './frames.ts';
 import {
   announce,
@@ -21,7 +22,7 @@ import {
   tellOfLastWords,
   whenRevealed,
 } from './impressions.ts';
-import { recheck } from './recheck.ts';
+import { recheck, recheckSight } from './recheck.ts';
 import type { Room } from './room.ts';
 import { Rooms } from './rooms.ts';
 import { REFUSALS } from './sentences.ts';
@@ -48,8 +49,15 @@ export interface Live {
   closeSessions(sessionIds: readonly string[]): Promise<void>;
   /** A board went: closes its sockets and erases all that was live on it. */
   closeBoard(boardId: string): Promise<void>;
-  /** A picture went: closes its room and erases that room's history. */
-  closePicture(boardId: string, pictureId: string): Promise<void>;
+  /**
+   * A picture went: closes its room and erases that room's history, and takes what was said and drawn on it out of the
+   * board's other rooms for good. @returns How many marks went.
+   */
+  closePicture(boardId: string, pictureId: string): Promise<number>;
+  /** Removes one mark with the strokes of its sketch, out of the store too. @returns Whether it was there. */
+  removeMark(boardId: string, markId: string): Promise<boolean>;
+  /** These people block each other, or do no longer: nobody sees whom they should not, wherever they are. */
+  blocksChanged(personIds: readonly string[]): Promise<void>;
   /** Whether a class keeps references and figures from everybody on the board just now. */
   isVeiled(boardId: string): Promise<boolean>;
   /** What everybody saw first in a painting; null while it is kept back. */
@@ -109,6 +117,12 @@ export function createLive({ onRoomChanged, onTrouble = () => {} }: LiveOptions)
       await endRooms(rooms, appends, boardId, (room) => room.name === `painting/${pictureId}`);
       await eraseRoom(boardId, `painting/${pictureId}`);
       await forgetPictureInClass(rooms, boardId, pictureId);
+      await forgetPictureInSetup(rooms, boardId, pictureId);
+      return forgetMarksOn(rooms, boardId, pictureId);
+    },
+    removeMark: (boardId, markId) => forgetMark(rooms, boardId, markId),
+    async blocksChanged(personIds) {
+      for (const boardId of await recheckSight(rooms, personIds)) await announce(rooms, boardId);
     },
     announce: (boardId) => announce(rooms, boardId),
     isVeiled: async (boardId) => isVeiled(await rooms.class.read(boardId)),

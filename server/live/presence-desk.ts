@@ -8,8 +8,10 @@
 import * as decoding from 'lib0/decoding';
 import { z } from 'zod/mini';
 import { Presence } from '../core/live/layout.ts';
+import { SOMEBODY } from '../core/live/presence.ts';
 import type { Connection } from './connection.ts';
 import { type PresenceEntry, presenceFrame } from './frames.ts';
+import type { Sight } from './sight.ts';
 
 /** Pointers move often; what comes within this time goes out as one frame. */
 const GATHER_MS = 30;
@@ -24,7 +26,9 @@ const KEPT_WISHES = 500;
 
 interface Present {
   connection: Connection;
-  state: string;
+  /** Everything but the person, as one JSON object without its closing brace. */
+  told: string;
+  hold: Presence['hold'];
 }
 
 export class PresenceDesk {
@@ -54,7 +58,19 @@ export class PresenceDesk {
 
   /** Everybody's state but one's own, as for somebody who just came. */
   stateFor(connection: Connection): Uint8Array {
-    return presenceFrame(this.#entries([...this.#present.keys()], connection.clientId));
+    if (connection.shown) connection.shown = new Set();
+    return presenceFrame(this.#entriesFor(connection, [...this.#present.keys()]));
+  }
+
+  /** Whom the person sees, or under which names, changed: who is not for them any more is taken away at once. */
+  resight(connection: Connection, sight: Sight): void {
+    connection.sight = sight;
+    if (sight.unseen.size > 0) connection.shown ??= new Set(this.#present.keys());
+    const gone = this.#entriesFor(connection, [...this.#present.keys()]).filter(
+      ({ state }) => state === null,
+    );
+    if (gone.length > 0) connection.send(presenceFrame(gone));
+    for (const clientId of this.#present.keys()) this.#touch(clientId);
   }
 
   /** Takes a person away when their socket is gone. */
@@ -89,8 +105,8 @@ export class PresenceDesk {
     const parsed = State.safeParse(raw);
     if (!parsed.success) return;
     const wish = this.#wishOf(connection.person.id, clientId, parsed.data.wish);
-    const state = JSON.stringify({ ...parsed.data, wish, person: connection.person });
-    this.#present.set(clientId, { connection, state });
+    const told = JSON.stringify({ ...parsed.data, wish }).slice(0, -1);
+    this.#present.set(clientId, { connection, told, hold: parsed.data.hold });
     this.#touch(clientId);
   }
 
@@ -125,21 +141,42 @@ export class PresenceDesk {
     this.#timer = null;
     const changed = [...this.#changed];
     this.#changed.clear();
-    const all = presenceFrame(this.#entries(changed, null));
+    // Most see everybody alike; the others get a frame of their own.
+    let all: Uint8Array | null = null;
     for (const connection of this.#connections) {
       const own = connection.clientId !== null && changed.includes(connection.clientId);
       if (own && changed.length === 1) continue;
-      connection.sendIfKeepingUp(own ? presenceFrame(this.#entries(changed, connection.clientId)) : all);
+      const alike = !own && connection.shown === null && connection.sight.known === 'all';
+      if (alike) all ??= presenceFrame(this.#entriesFor(connection, changed));
+      const frame = alike && all ? all : presenceFrame(this.#entriesFor(connection, changed));
+      connection.sendIfKeepingUp(frame);
     }
   }
 
-  #entries(clientIds: number[], without: number | null): PresenceEntry[] {
-    return clientIds
-      .filter((clientId) => clientId !== without)
-      .map((clientId) => ({
-        clientId,
-        clock: this.#clocks.get(clientId) ?? 1,
-        state: this.#present.get(clientId)?.state ?? null,
-      }));
+  /** As one receiver may know them; of who is not for their eyes there is no entry, but one that takes away what they saw. */
+  #entriesFor(receiver: Connection, clientIds: readonly number[]): PresenceEntry[] {
+    return clientIds.flatMap((clientId) => {
+      if (clientId === receiver.clientId) return [];
+      const present = this.#present.get(clientId);
+      const state = present ? stateTo(receiver, present) : null;
+      if (receiver.shown) {
+        if (state === null && !receiver.shown.delete(clientId)) return [];
+        if (state !== null) receiver.shown.add(clientId);
+      }
+      return [{ clientId, clock: this.#clocks.get(clientId) ?? 1, state }];
+    });
   }
+}
+
+/** Of who is not for the receiver's eyes nothing but what somebody holds, so that two do not drag the same outline. */
+function stateTo(
+  { sight, person: { id: receiverId } }: Connection,
+  { connection, told, hold }: Present,
+): string | null {
+  const { person, sight: own } = connection;
+  if (sight.unseen.has(person.id)) return hold ? JSON.stringify({ person: SOMEBODY, hold }) : null;
+  const known =
+    own.alias === null || sight.known === 'all' || sight.known.has(person.id) || person.id === receiverId;
+  const shown = known ? person : { ...person, name: own.alias };
+  return `${told},"person":${JSON.stringify(shown)}}`;
 }

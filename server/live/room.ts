@@ -195,6 +195,11 @@ export class Room {
     this.#looseBytes -= looseBytes;
   }
 
+  /** Nobody is seated here any more, for what it holds is about to be changed for good. */
+  end(): void {
+    this.#gone = true;
+  }
+
   destroy(): void {
     this.#gone = true;
     this.presence.close();

@@ -3,10 +3,13 @@
  *
  * IO: the store. One instance per process, made by `createLive`.
  */
+import type * as Y from 'yjs';
 import type { RoomName } from '../core/live/layout.ts';
+import { raiseEpoch } from '../store/live-updates.ts';
 import type { Appends } from './appends.ts';
 import { ClassDesk } from './class-desk.ts';
 import { Room, type RoomSurroundings } from './room.ts';
+import { REFUSALS } from './sentences.ts';
 import { SketchLeave } from './sketch-leave.ts';
 
 /** An empty room stays this long, so that loading a page again costs nothing. */
@@ -15,6 +18,8 @@ const LINGER_MS = 10_000;
 const COMPACT_FROM = 30;
 /** So is one of fewer but large updates. */
 const COMPACT_FROM_BYTES = 256_000;
+/** Compacting waits for what is on its way to the store; the server itself may still write. */
+const MOST_GOES = 20;
 /** A log of this many is compacted although people are there. */
 const COMPACT_BUSY_FROM = 5000;
 
@@ -32,6 +37,8 @@ export class Rooms {
   readonly #around: RoomSurroundings;
   readonly #lingering = new Map<Room, NodeJS.Timeout>();
   readonly #failed: (thrown: unknown) => void;
+  /** Rooms whose history is being written anew; who wants in waits. */
+  readonly #renewing = new Map<string, Promise<void>>();
   readonly #sketchLeave = new SketchLeave((boardId, name, act) => this.use(boardId, name, act));
   /** What the class of each board is doing. */
   readonly class: ClassDesk;
@@ -73,6 +80,7 @@ export class Rooms {
    */
   async use<T>(boardId: string, name: RoomName, act: (room: Room) => T): Promise<Awaited<T>> {
     for (;;) {
+      await this.#renewing.get(keyOf(boardId, name));
       const room = await this.#load(boardId, name);
       if (!room.gone) return await act(room);
     }
@@ -89,6 +97,41 @@ export class Rooms {
       () => this.#rooms.delete(key),
     );
     return loading;
+  }
+
+  /**
+   * Takes something out of a room for good: out of the document, out of the store, and, by a new epoch, out of the
+   * copies of browsers that come back. Whoever is in the room loads it afresh.
+   *
+   * @throws what the store throws.
+   */
+  renew(boardId: string, name: RoomName, change: (doc: Y.Doc) => void): Promise<void> {
+    return this.use(boardId, name, (room) => {
+      const key = keyOf(boardId, name);
+      const letGo = room.hold();
+      room.end();
+      const done = this.#renewed(room, change).finally(() => {
+        letGo();
+        this.forget(room);
+        this.#renewing.delete(key);
+      });
+      this.#renewing.set(
+        key,
+        done.catch(() => undefined),
+      );
+      return done;
+    });
+  }
+
+  async #renewed(room: Room, change: (doc: Y.Doc) => void): Promise<void> {
+    const { appends } = this.#around;
+    await room.write(change);
+    room.closeAll(REFUSALS.epochOver());
+    for (let goes = 0; room.loose > 0 && goes < MOST_GOES; goes++) {
+      await appends.settled();
+      await room.compact();
+    }
+    await raiseEpoch(room.boardId, room.name);
   }
 
   /** Rooms in memory, of one board or all. */

@@ -22,6 +22,7 @@ import { Connection, MESSAGE_BYTES } from './connection.ts';
 import type { Room } from './room.ts';
 import type { Rooms } from './rooms.ts';
 import { REFUSALS } from './sentences.ts';
+import { type Sight, sightOn } from './sight.ts';
 
 /** Somebody who may enter, and as what. */
 export interface Admission {
@@ -30,6 +31,7 @@ export interface Admission {
   person: { id: string; name: string; role: BoardRole };
   paints: boolean;
   sessionId: string;
+  sight: Sight;
   /** The epoch of the browser's copy, or null when it comes without one. */
   epoch: number | null;
 }
@@ -102,10 +104,10 @@ export class Doorway {
     return crowded ? REFUSALS.tooManySockets(SOCKETS_OF_ONE) : null;
   }
 
-  #join(room: Room, socket: WebSocket, { person, paints, sessionId }: Admission): void {
+  #join(room: Room, socket: WebSocket, { person, paints, sessionId, sight }: Admission): void {
     this.#count(socket, person.id);
     const writer = { personId: person.id, role: person.role, paints };
-    room.join(new Connection(socket, room, { person, writer, sessionId }));
+    room.join(new Connection(socket, room, { person, writer, sessionId, sight }));
   }
 
   async #admit(request: IncomingMessage): Promise<Admission | Refusal> {
@@ -136,6 +138,7 @@ async function admit(request: IncomingMessage): Promise<Admission | Refusal> {
   if (role === null) return REFUSALS.notOnBoard();
   if (isForeignSilence(place.room, visitor.personId)) return REFUSALS.foreignSilence();
   const hidden = await hiddenPainters(place.boardId, visitor.personId, role);
+  const sight = await sightOn(place.boardId, visitor.personId, role);
   const shown = painter === null ? place.pictureId === null : !hidden.has(painter);
   if (!shown) return REFUSALS.noSuchRoom();
   return {
@@ -144,6 +147,7 @@ async function admit(request: IncomingMessage): Promise<Admission | Refusal> {
     person: { id: visitor.personId, name: visitor.name, role },
     paints: painter === visitor.personId,
     sessionId: sessionIdOf(cookie ?? null) ?? '',
+    sight,
     epoch: place.epoch,
   };
 }

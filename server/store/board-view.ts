@@ -10,12 +10,15 @@ import { guardianshipsOn } from './guardians.ts';
 
 const PERSON = { select: { id: true, name: true } } as const;
 
+/** A board without what depends on who else is blocked or kept back; `access/consent` adds that. */
+export type StoredBoard = Omit<BoardView, 'blocked' | 'school' | 'alias'>;
+
 /** The board for one person who may see it in that role, or null when it went meanwhile. */
 export async function readBoardView(
   boardId: string,
   me: { id: string; name: string },
   role: BoardRole,
-): Promise<BoardView | null> {
+): Promise<StoredBoard | null> {
   const board = await database().board.findUnique({
     where: { id: boardId },
     include: {

@@ -22,6 +22,45 @@ export async function renameBoard(boardId: string, title: string): Promise<void>
   await database().board.updateMany({ where: { id: boardId }, data: { title } });
 }
 
+/** Ids of every board there is. */
+export async function allBoardIds(): Promise<string[]> {
+  return (await database().board.findMany({ select: { id: true } })).map(({ id }) => id);
+}
+
+/** Its title, or null when it is gone. */
+export async function boardName(boardId: string): Promise<string | null> {
+  const row = await database().board.findUnique({ where: { id: boardId }, select: { title: true } });
+  return row?.title ?? null;
+}
+
+/** A board as far as its deletion goes. */
+export interface BoardAge {
+  id: string;
+  title: string;
+  groupId: string | null;
+  pictureIds: string[];
+  /** When the board was made or its newest picture posted, whichever is later. */
+  newestAt: Date;
+}
+
+/** Every board but the demo. */
+export async function boardAges(): Promise<BoardAge[]> {
+  const rows = await database().board.findMany({
+    where: { demo: false },
+    select: {
+      id: true,
+      title: true,
+      groupId: true,
+      createdAt: true,
+      pictures: { select: { id: true, createdAt: true } },
+    },
+  });
+  return rows.map(({ id, title, groupId, createdAt, pictures }) => ({
+    ...{ id, title, groupId, pictureIds: pictures.map((picture) => picture.id) },
+    newestAt: new Date(Math.max(createdAt.getTime(), ...pictures.map((each) => each.createdAt.getTime()))),
+  }));
+}
+
 /** Removes the board with its members, invites and picture rows. Live history and blobs go elsewhere. */
 export async function removeBoard(boardId: string): Promise<void> {
   await database().board.deleteMany({ where: { id: boardId } });

@@ -18,6 +18,12 @@ export async function renameGroup(groupId: string, name: string): Promise<void> 
   await database().group.updateMany({ where: { id: groupId }, data: { name } });
 }
 
+/** Its name, or null when it is gone. */
+export async function groupName(groupId: string): Promise<string | null> {
+  const row = await database().group.findUnique({ where: { id: groupId }, select: { name: true } });
+  return row?.name ?? null;
+}
+
 /** The group goes with its memberships and invites; its boards stay with whoever made them. */
 export async function removeGroup(groupId: string): Promise<void> {
   await database().group.deleteMany({ where: { id: groupId } });

@@ -156,6 +156,15 @@ export async function eraseRoom(boardId: string, room: string): Promise<number> 
   return live.epoch;
 }
 
+/** Raises the epoch of a room whose history was written anew, so that older copies are refused. */
+export async function raiseEpoch(boardId: string, room: string): Promise<void> {
+  await database().liveRoom.upsert({
+    where: { boardId_room: { boardId, room } },
+    create: { boardId, room, epoch: 2 },
+    update: { epoch: { increment: 1 } },
+  });
+}
+
 /** Erases everything live of a board that is gone for good. */
 export async function eraseBoardRooms(boardId: string): Promise<void> {
   const store = database();

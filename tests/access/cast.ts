@@ -39,6 +39,8 @@ export async function openStage(): Promise<Stage> {
     impressionsOf: (board, picture) => server.live.impressionsOf(board, picture),
     pictureNoted: () => undefined,
     pictureRemoved: (board, picture) => server.live.closePicture(board, picture),
+    markRemoved: (board, mark) => server.live.removeMark(board, mark),
+    blocksChanged: (people) => server.live.blocksChanged(people),
     boardRemoved: (board) => server.live.closeBoard(board),
     async accessChanged(boards) {
       for (const board of boards) await server.live.recheck(board);
@@ -82,7 +84,7 @@ export async function aGroup(people: People): Promise<string> {
 }
 
 /** A new board of the group: everybody has their role there through the group. */
-export function aBoard({ people, groupId }: Stage): Promise<string> {
+export function aBoard({ people, groupId }: Pick<Stage, 'people' | 'groupId'>): Promise<string> {
   return addBoard(people.owner.id, 'Reeds at the weir', groupId);
 }
 

@@ -40,6 +40,7 @@ import { sayConsent } from '#server/store/consents.ts';
 import { addInvite } from '#server/store/invites.ts';
 import { aPainting, eventually, type Somebody } from '#tests/live/a-live-server.ts';
 import { aBoard, aGroup, call, type Outcome, outcomeOf, type Stage } from './cast.ts';
+import { DECENCY_PROBES } from './decency-probes.ts';
 import { OWN_TIME_PROBES } from './own-time-probes.ts';
 
 export interface Probe {
@@ -307,6 +308,7 @@ export const HTTP_PROBES: Record<HttpAction, Probe[]> = {
     ),
   ],
   ...OWN_TIME_PROBES,
+  ...DECENCY_PROBES,
   'return.link': [
     {
       what: 'makes one',

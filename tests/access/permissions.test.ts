@@ -39,7 +39,7 @@ function whose(tried: Tried, relation: Relation): { person: Somebody; relation: 
 }
 
 /** Asked of the server itself: there is no board or group whose being there could be kept from a stranger. */
-const OF_THE_SERVER: readonly Action[] = ['return.link'];
+const OF_THE_SERVER: readonly Action[] = ['return.link', 'house.record', 'house.school'];
 
 function expected(tried: Tried, action: Action, relation: Relation): Outcome {
   if (!isRole(tried)) return OF_THE_SERVER.includes(action) ? 'refused' : 'hidden';

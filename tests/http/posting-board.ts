@@ -31,7 +31,10 @@ export async function openPostingBoard(): Promise<void> {
       noted.push(picture);
       runner.pictureNoted(board, picture);
     },
-    pictureRemoved: (board, picture) => runner.pictureRemoved(board, picture),
+    async pictureRemoved(board, picture) {
+      await runner.pictureRemoved(board, picture);
+      return 0;
+    },
   } as Services);
   const people: Record<string, string> = {};
   for (const name of ['owner', 'teacher', 'painter', 'other', 'peer', 'viewer', 'stranger']) {

@@ -13,11 +13,11 @@ import { GroupPeople } from '#app/_groups/group-people.tsx';
 import groupStyles from '#app/_groups/groups.module.css';
 import { NewsOfBoards } from '#app/_since/news-of-boards.tsx';
 import { words } from '#app/_words/en.ts';
+import { groupAsSeen } from '#server/access/group-view.ts';
 import { roleInGroup } from '#server/access/roles.ts';
 import { readSession } from '#server/access/session.ts';
 import { may } from '#server/core/permissions/may.ts';
 import { listBoards } from '#server/store/boards.ts';
-import { readGroup } from '#server/store/groups.ts';
 
 interface GroupPageProps {
   params: Promise<{ groupId: string }>;
@@ -28,8 +28,8 @@ const read = cache(async (groupId: string) => {
   const visitor = await readSession((await headers()).get('cookie'));
   if (!visitor) return 'stranger';
   const role = await roleInGroup(visitor, groupId);
-  const group = role && (await readGroup(groupId));
-  return group && role ? { visitor, group: { id: groupId, role, ...group } } : null;
+  const group = role && (await groupAsSeen(groupId, visitor, role));
+  return group ? { visitor, group } : null;
 });
 
 export async function generateMetadata({ params }: GroupPageProps): Promise<Metadata> {

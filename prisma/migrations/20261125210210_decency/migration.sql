@@ -33,6 +33,7 @@ CREATE TABLE "Block" (
     "blockerId" TEXT NOT NULL,
     "blockedId" TEXT NOT NULL,
     "createdAt" TIMESTAMP(3) NOT NULL DEFAULT CURRENT_TIMESTAMP,
+    "shownAs" TEXT NOT NULL,
 
     CONSTRAINT "Block_pkey" PRIMARY KEY ("blockerId","blockedId")
 );

@@ -2,6 +2,7 @@
 
 import type { Drying, PhotoLight, Rights } from './picture-choices.ts';
 import type { BoardRole, ConsentUse, InviteRole } from './roles.ts';
+import type { SchoolRules } from './school.ts';
 
 export interface ErrorBody {
   error: { code: string; message: string };
@@ -87,6 +88,8 @@ export interface GroupView extends GroupName {
   owner: PersonView;
   members: MemberView[];
   boards: { id: string; title: string }[];
+  /** What was set for the group itself. */
+  school: SchoolRules;
 }
 
 export interface BoardView {
@@ -100,6 +103,12 @@ export interface BoardView {
   group: GroupName | null;
   pictures: PictureView[];
   members: MemberView[];
+  /** Person ids that this person does not see here, and that do not see them; nobody is told which way it was made. */
+  blocked: string[];
+  /** What the school setting holds back here. */
+  school: Pick<SchoolRules, 'noPublicLinks' | 'noMixingHints' | 'aliases'>;
+  /** What the other members call this person where names are kept back. */
+  alias: string | null;
 }
 
 export interface InviteView {

@@ -21,9 +21,13 @@ export function readPresence(states: Map<number, unknown>, ownClientId: number):
   return present.sort((one, two) => one.clientId - two.clientId);
 }
 
+/** In whose name a hold is told to somebody who does not see the one who holds: nobody's. */
+export const SOMEBODY: Presence['person'] = { id: '', name: 'Somebody', role: '' };
+
 /** Names of who is there, each person once however many tabs are open. */
 export function peoplePresent(present: PresentPerson[]): Presence['person'][] {
-  return [...new Map(present.map(({ person }) => [person.id, person])).values()];
+  const named = present.filter(({ person }) => person.id !== SOMEBODY.id);
+  return [...new Map(named.map(({ person }) => [person.id, person])).values()];
 }
 
 /** Who holds a thing (for example an outline being dragged), the one who took it first; null when nobody. */

@@ -1,9 +1,10 @@
+import { audited } from '#server/access/audit.ts';
 import { boardAsSeen } from '#server/access/consent.ts';
 import { BoardRequest } from '#server/core/contract/requests.ts';
 import { handle, readJson } from '#server/http/respond.ts';
 import { services } from '#server/http/services.ts';
 import { boardNotFound, refuseUnlessMay, visitorOnBoard } from '#server/http/visitor.ts';
-import { removeBoard, renameBoard } from '#server/store/boards.ts';
+import { boardName, removeBoard, renameBoard } from '#server/store/boards.ts';
 
 type Params = { boardId: string };
 
@@ -29,8 +30,10 @@ export const PATCH = handle<Params>(async (request, { params }) => {
 /** Deletes the board with everything on it. */
 export const DELETE = handle<Params>(async (request, { params }) => {
   const { boardId } = await params;
-  const { role } = await visitorOnBoard(request, boardId);
+  const { visitor, role } = await visitorOnBoard(request, boardId);
   refuseUnlessMay(role, 'board.delete', 'Only the owner of a board and the host may delete it.');
+  const title = (await boardName(boardId)) ?? '';
   await removeBoard(boardId);
   await services().boardRemoved(boardId);
+  await audited.boardDeleted(visitor, boardId, title);
 });

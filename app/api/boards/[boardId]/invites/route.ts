@@ -1,4 +1,6 @@
+import { audited } from '#server/access/audit.ts';
 import { makeInvite, openInvites } from '#server/access/invite.ts';
+import { refusePublicInvite } from '#server/access/school.ts';
 import { InviteRequest } from '#server/core/contract/requests.ts';
 import { countCall, INVITING } from '#server/http/rate-limit.ts';
 import { handle, readJson } from '#server/http/respond.ts';
@@ -14,7 +16,11 @@ export const POST = handle<Params>(async (request, { params }) => {
   const { visitor, role } = await visitorOnBoard(request, boardId);
   refuseUnlessMay(role, 'invite.make', REFUSED);
   countCall(INVITING, visitor.personId);
-  return makeInvite({ boardId }, await readJson(request, InviteRequest), originOf(request));
+  const wanted = await readJson(request, InviteRequest);
+  await refusePublicInvite({ boardId }, wanted);
+  const made = await makeInvite({ boardId }, wanted, originOf(request));
+  await audited.inviteMade(visitor, { boardId }, made.role, made.uses);
+  return made;
 });
 
 /** The invites in force, without their links. */

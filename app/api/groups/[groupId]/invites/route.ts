@@ -1,4 +1,6 @@
+import { audited } from '#server/access/audit.ts';
 import { makeInvite, openInvites } from '#server/access/invite.ts';
+import { refusePublicInvite } from '#server/access/school.ts';
 import { InviteRequest } from '#server/core/contract/requests.ts';
 import { countCall, INVITING } from '#server/http/rate-limit.ts';
 import { handle, readJson } from '#server/http/respond.ts';
@@ -14,7 +16,11 @@ export const POST = handle<Params>(async (request, { params }) => {
   const { visitor, role } = await visitorInGroup(request, groupId);
   refuseUnlessMay(role, 'group.invite.make', REFUSED);
   countCall(INVITING, visitor.personId);
-  return makeInvite({ groupId }, await readJson(request, InviteRequest), originOf(request));
+  const wanted = await readJson(request, InviteRequest);
+  await refusePublicInvite({ groupId }, wanted);
+  const made = await makeInvite({ groupId }, wanted, originOf(request));
+  await audited.inviteMade(visitor, { groupId }, made.role, made.uses);
+  return made;
 });
 
 /** The invites to the group in force, without their links. */

@@ -1,4 +1,5 @@
 import { makeReturnLink } from '#server/access/account.ts';
+import { audited } from '#server/access/audit.ts';
 import { countCall, INVITING } from '#server/http/rate-limit.ts';
 import { handle } from '#server/http/respond.ts';
 import { originOf, refuseUnlessMay, visitorOf } from '#server/http/visitor.ts';
@@ -15,5 +16,7 @@ export const POST = handle<Params>(async (request, { params }) => {
     'Only the host may make a link for somebody to come back by.',
   );
   countCall(INVITING, visitor.personId);
-  return makeReturnLink(personId, originOf(request));
+  const link = await makeReturnLink(personId, originOf(request));
+  await audited.returnLinkMade(visitor, personId);
+  return link;
 });

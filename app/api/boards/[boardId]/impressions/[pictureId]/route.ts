@@ -10,7 +10,8 @@ type Params = { boardId: string; pictureId: string };
 /** What everybody saw first in a painting, in the silent look of a class: `ImpressionView[]`; 403 until it is over. */
 export const GET = handle<Params>(async (request, { params }) => {
   const { boardId, pictureId } = await params;
-  await refuseUnseen(boardId, pictureId, await visitorOnBoard(request, boardId));
+  const by = await visitorOnBoard(request, boardId);
+  await refuseUnseen(boardId, pictureId, by);
   if (!(await findPicture(boardId, pictureId))) throw pictureNotFound();
-  return revealedImpressions(boardId, pictureId);
+  return revealedImpressions(boardId, pictureId, by);
 });

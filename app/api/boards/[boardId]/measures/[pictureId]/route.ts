@@ -1,3 +1,5 @@
+import { rulesAt } from '#server/access/school.ts';
+import { withoutMixing } from '#server/core/readings/without-mixing.ts';
 import { handle } from '#server/http/respond.ts';
 import { refuseUnseen } from '#server/http/seen-picture.ts';
 import { services } from '#server/http/services.ts';
@@ -15,6 +17,8 @@ export const GET = handle<Params>(async (request, { params }) => {
   await refuseUnseen(boardId, pictureId, await visitorOnBoard(request, boardId));
   await refuseVeiled(boardId);
   const measures = await services().measuresOf(boardId, pictureId);
-  if (!('pending' in measures)) return measures;
+  if (!('pending' in measures)) {
+    return (await rulesAt({ boardId })).noMixingHints ? withoutMixing(measures) : measures;
+  }
   return Response.json(measures, { status: 202, headers: { 'cache-control': 'private, no-store' } });
 });

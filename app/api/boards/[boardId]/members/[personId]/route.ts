@@ -1,3 +1,4 @@
+import { audited } from '#server/access/audit.ts';
 import { memberRoleOn } from '#server/access/roles.ts';
 import { RoleRequest } from '#server/core/contract/requests.ts';
 import { Problem } from '#server/core/problem.ts';
@@ -12,11 +13,12 @@ type Params = { boardId: string; personId: string };
 /** Makes a member something else on this board, whatever the board's group says of them. */
 export const PATCH = handle<Params>(async (request, { params }) => {
   const { boardId, personId } = await params;
-  const { role } = await visitorOnBoard(request, boardId);
+  const { visitor, role } = await visitorOnBoard(request, boardId);
   refuseUnlessMay(role, 'member.role', 'Only the owner of a board and the host may change what somebody is.');
   const wanted = await readJson(request, RoleRequest);
   if ((await memberRoleOn(boardId, personId)) === null) throw notAMember();
   await changeMember(boardId, personId, wanted.role);
+  await audited.roleChanged(visitor, { boardId }, personId, wanted.role);
   await services().accessChanged([boardId]);
 });
 
@@ -32,6 +34,7 @@ export const DELETE = handle<Params>(async (request, { params }) => {
   );
   const guarded = await endGuardianships({ boardId }, personId);
   if (!(await removeMember(boardId, personId)) && !guarded) throw notAMember();
+  await audited.accessEnded(visitor, { boardId }, personId);
   await services().accessChanged([boardId]);
 });
 

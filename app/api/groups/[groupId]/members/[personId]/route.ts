@@ -1,3 +1,4 @@
+import { audited } from '#server/access/audit.ts';
 import { RoleRequest } from '#server/core/contract/requests.ts';
 import { Problem } from '#server/core/problem.ts';
 import { handle, readJson } from '#server/http/respond.ts';
@@ -11,7 +12,7 @@ type Params = { groupId: string; personId: string };
 /** Makes a member of the group something else, on all its boards that do not say otherwise. */
 export const PATCH = handle<Params>(async (request, { params }) => {
   const { groupId, personId } = await params;
-  const { role } = await visitorInGroup(request, groupId);
+  const { visitor, role } = await visitorInGroup(request, groupId);
   refuseUnlessMay(
     role,
     'group.member.role',
@@ -19,6 +20,7 @@ export const PATCH = handle<Params>(async (request, { params }) => {
   );
   const wanted = await readJson(request, RoleRequest);
   if (!(await changeGroupMember(groupId, personId, wanted.role))) throw notAMember();
+  await audited.roleChanged(visitor, { groupId }, personId, wanted.role);
   await services().accessChanged(await boardsOf(groupId));
 });
 
@@ -34,6 +36,7 @@ export const DELETE = handle<Params>(async (request, { params }) => {
   );
   const guarded = await endGuardianships({ groupId }, personId);
   if (!(await removeGroupMember(groupId, personId)) && !guarded) throw notAMember();
+  await audited.accessEnded(visitor, { groupId }, personId);
   await services().accessChanged(await boardsOf(groupId));
 });
 

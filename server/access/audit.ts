@@ -1,0 +1,186 @@
+/**
+ * The audit: what hosts, owners and teachers did to others, one sentence each, with names as they were.
+ *
+ * Never a picture, never the words of a remark. Kept 365 days, then the daily round removes it.
+ * In the flow: handlers, after the deed -> [audit] -> store. IO: the database.
+ */
+import type { RecordView } from '../core/contract/decency.ts';
+import type { InviteRole, MemberRole } from '../core/contract/roles.ts';
+import type { SchoolRules } from '../core/contract/school.ts';
+import { addAudit, listAudit, listDeletions } from '../store/audit.ts';
+import { boardName } from '../store/boards.ts';
+import { groupName } from '../store/groups.ts';
+import type { Place } from '../store/invites.ts';
+import { namesOf } from '../store/people.ts';
+import type { Visitor } from './session.ts';
+
+export const AUDIT_DAYS = 365;
+
+/** Everything that is written down. */
+type Did =
+  | 'role-changed'
+  | 'access-ended'
+  | 'invite-made'
+  | 'invite-ended'
+  | 'picture-withdrawn'
+  | 'remark-removed'
+  | 'report-closed'
+  | 'return-link-made'
+  | 'school-set'
+  | 'board-deleted'
+  | 'board-moved'
+  | 'board-handed-on'
+  | 'class-over'
+  | 'group-deleted';
+
+const ROLE_WORDS: Record<InviteRole, string> = {
+  teacher: 'teacher',
+  painter: 'painter',
+  peer: 'peer',
+  viewer: 'onlooker',
+  guardian: 'guardian',
+};
+
+const quoted = (name: string) => `“${name}”`;
+
+/** @param deed Completes "<name> …". */
+async function write(
+  { personId, name }: Visitor,
+  did: Did,
+  place: Place | null,
+  deed: string,
+): Promise<void> {
+  const boardId = place && 'boardId' in place ? place.boardId : null;
+  const groupId = place && 'groupId' in place ? place.groupId : null;
+  await addAudit({ actorId: personId, did, boardId, groupId, sentence: `${name} ${deed}.` });
+}
+
+async function titleOf(place: Place): Promise<string> {
+  const name = 'boardId' in place ? await boardName(place.boardId) : await groupName(place.groupId);
+  return quoted(name ?? '');
+}
+
+async function nameOf(personId: string): Promise<string> {
+  return (await namesOf([personId])).get(personId) ?? 'somebody who is gone';
+}
+
+/** One function for each deed; each writes one sentence. What people do to themselves is not written down. */
+export const audited = {
+  async roleChanged(by: Visitor, place: Place, personId: string, role: MemberRole) {
+    const who = await nameOf(personId);
+    await write(by, 'role-changed', place, `made ${who} ${ROLE_WORDS[role]} in ${await titleOf(place)}`);
+  },
+  async accessEnded(by: Visitor, place: Place, personId: string) {
+    if (by.personId === personId) return;
+    await write(
+      by,
+      'access-ended',
+      place,
+      `ended the access of ${await nameOf(personId)} to ${await titleOf(place)}`,
+    );
+  },
+  async inviteMade(by: Visitor, place: Place, role: InviteRole, uses: number | null) {
+    const many = uses === null ? 'any number of people' : uses === 1 ? 'one person' : `${uses} people`;
+    await write(
+      by,
+      'invite-made',
+      place,
+      `made an invitation to ${await titleOf(place)} as ${ROLE_WORDS[role]} for ${many}`,
+    );
+  },
+  async inviteEnded(by: Visitor, place: Place) {
+    await write(
+      by,
+      'invite-ended',
+      place,
+      `took an invitation to ${await titleOf(place)} back, with the access of who came by it`,
+    );
+  },
+  async pictureWithdrawn(by: Visitor, boardId: string, painterId: string) {
+    if (by.personId === painterId) return;
+    const place = { boardId };
+    await write(
+      by,
+      'picture-withdrawn',
+      place,
+      `took a picture of ${await nameOf(painterId)} back from ${await titleOf(place)}`,
+    );
+  },
+  async remarkRemoved(by: Visitor, boardId: string, authorId: string) {
+    const place = { boardId };
+    await write(
+      by,
+      'remark-removed',
+      place,
+      `removed a remark of ${await nameOf(authorId)} from ${await titleOf(place)}`,
+    );
+  },
+  async reportClosed(by: Visitor, boardId: string, personId: string) {
+    const place = { boardId };
+    await write(
+      by,
+      'report-closed',
+      place,
+      `closed a report about ${await nameOf(personId)} in ${await titleOf(place)}`,
+    );
+  },
+  async returnLinkMade(by: Visitor, personId: string) {
+    await write(by, 'return-link-made', null, `made a link for ${await nameOf(personId)} to come back by`);
+  },
+  /** @param groupId Null for the whole server. */
+  async schoolSet(by: Visitor, groupId: string | null, rules: SchoolRules) {
+    const place = groupId === null ? null : { groupId };
+    const where = place === null ? 'the whole server' : await titleOf(place);
+    await write(by, 'school-set', place, `set for ${where}: ${rulesInWords(rules)}`);
+  },
+  async boardDeleted(by: Visitor, boardId: string, title: string) {
+    await write(by, 'board-deleted', { boardId }, `deleted the board ${quoted(title)}`);
+  },
+  /** @param groupId Null = it belongs to none now. */
+  async boardMoved(by: Visitor, boardId: string, groupId: string | null) {
+    const place = { boardId };
+    const to = groupId === null ? 'out of its group' : `into ${await titleOf({ groupId })}`;
+    await write(by, 'board-moved', place, `moved the board ${await titleOf(place)} ${to}`);
+  },
+  async boardHandedOn(by: Visitor, boardId: string, personId: string) {
+    const place = { boardId };
+    await write(
+      by,
+      'board-handed-on',
+      place,
+      `handed the board ${await titleOf(place)} on to ${await nameOf(personId)}`,
+    );
+  },
+  async classOver(by: Visitor, boardId: string, pictures: number) {
+    const place = { boardId };
+    const went = pictures === 1 ? 'one picture was deleted' : `${pictures} pictures were deleted`;
+    await write(by, 'class-over', place, `said that the class is over on ${await titleOf(place)}; ${went}`);
+  },
+  async groupDeleted(by: Visitor, groupId: string, name: string) {
+    await write(by, 'group-deleted', { groupId }, `deleted the group ${quoted(name)}`);
+  },
+};
+
+function rulesInWords(rules: SchoolRules): string {
+  const said = [
+    rules.noPublicLinks ? 'no public links' : '',
+    rules.noMixingHints ? 'no mixing hints' : '',
+    rules.aliases ? 'made-up names' : '',
+    rules.deleteAfterDays === null ? '' : `deletion after ${rules.deleteAfterDays} days`,
+    rules.deleteOn === null ? '' : `deletion on ${rules.deleteOn}`,
+  ].filter(Boolean);
+  return said.join(', ') || 'nothing is held back';
+}
+
+/** What was done and deleted on one board, newest first. */
+export async function recordOfBoard(boardId: string): Promise<RecordView> {
+  return {
+    audit: await listAudit([boardId]),
+    deletions: await listDeletions({ boardIds: [boardId], groupIds: [] }),
+  };
+}
+
+/** What was done and deleted anywhere here, newest first. */
+export async function recordOfHouse(): Promise<RecordView> {
+  return { audit: await listAudit(null), deletions: await listDeletions(null) };
+}
