@@ -24,6 +24,7 @@ import { CaptureOverlay } from '#app/_photo/capture-overlay.tsx';
 import { PhotoLayer } from '#app/_photo/photo-layer.tsx';
 import { type PhotoHand, usePhotoHand } from '#app/_photo/use-photo-hand.ts';
 import { ProposedLayer, useProposedOn } from '#app/_propose/proposed-layer.tsx';
+import { useQuieted } from '#app/_together/use-quieted.ts';
 import { words } from '#app/_words/en-easel.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
@@ -59,6 +60,7 @@ interface EaselPictureProps {
 
 export function EaselPicture({ picture, label, squared, righted, clip, swipe }: EaselPictureProps) {
   const { tool, outlining: outliningAs, planeId, markId, setMarkId, linesShown, marksShown } = useTools();
+  const quieted = useQuieted();
   const { planes } = useBoardLive();
   const { setPin, setSentence } = useEasel();
   const { width, height } = picture;
@@ -123,7 +125,7 @@ export function EaselPicture({ picture, label, squared, righted, clip, swipe }: 
         />
       ) : null}
       <OutlineInHand inHand={inHand} badge={badge} outlining={outlining} />
-      {marksShown && tool !== 'outline' && tool !== 'photo' ? (
+      {marksShown && !quieted && tool !== 'outline' && tool !== 'photo' ? (
         <MarkLayer
           marks={own}
           {...{ frame, aspect, labelOf, choose }}

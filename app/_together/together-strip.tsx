@@ -17,7 +17,7 @@ import { useTogether } from './together.tsx';
 import styles from './together-strip.module.css';
 
 export function TogetherStrip() {
-  const { board, may: mayHere } = useBoardLive();
+  const { board } = useBoardLive();
   const { others, wishes, sentence, lookers } = useTogether();
   const runs = may(board.role, 'room.class');
   const class_ = useRoomDocument('class');
@@ -35,7 +35,7 @@ export function TogetherStrip() {
       </div>
       <Wishes runs={runs} />
       <div className={styles.acts}>
-        {mayHere.mark && !alone ? <Ask /> : null}
+        {alone || runs ? null : <Ask />}
         {runs ? <Running /> : null}
       </div>
     </section>

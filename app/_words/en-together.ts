@@ -32,7 +32,7 @@ export const togetherWords = {
   quiet: 'Quiet the marks',
   quietHow: 'Marks are not drawn on anybody’s screen',
   closeMarking: 'Close the marking',
-  closeMarkingHow: 'Nobody but teacher and host makes or changes marks',
+  closeMarkingHow: 'Nobody but teacher and host makes or changes marks, until it is opened again',
   quieted: 'The marks are put away on every screen just now.',
   closed: 'The marking is closed just now: look, and talk.',
   ask: 'Ask to speak',

@@ -94,7 +94,7 @@ export function setLengths(doc: Y.Doc, lengths: Lengths): void {
   edit(doc, () => doc.getMap('class').set('lengths', { ...lengths }));
 }
 
-/** Switches of who runs the class: `closed` = nobody else marks; `quiet` = marks are drawn faintly. */
+/** Switches of who runs the class: `closed` = nobody else marks; `quiet` = marks are drawn on no screen. */
 export function setSwitch(doc: Y.Doc, name: 'closed' | 'quiet', on: boolean): void {
   edit(doc, () => {
     if (on) doc.getMap('class').set(name, true);

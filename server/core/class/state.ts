@@ -17,7 +17,7 @@ export interface ClassState {
   had: ReadonlySet<string>;
   /** Only who runs the class may mark, whatever the step. */
   closed: boolean;
-  /** Marks are drawn faintly on every screen. */
+  /** Marks are drawn on no screen. */
   quiet: boolean;
   look: LiveLook | null;
   clock: LiveClock | null;
