@@ -27,6 +27,9 @@ import { database } from '#server/store/database.ts';
 import { putMember } from '#server/store/members.ts';
 import { addPerson } from '#server/store/people.ts';
 
+// Every client listens for the end of the process, and tests open many of them.
+process.setMaxListeners(0);
+
 export interface Somebody {
   id: string;
   name: string;

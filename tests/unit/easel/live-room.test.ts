@@ -13,7 +13,13 @@ import * as Y from 'yjs';
 import { BoardStore } from '#app/_live/board-store.ts';
 import { declareRoots } from '#server/core/live/document.ts';
 import { type Mark, putMark, readMarks } from '#server/core/live/marks.ts';
-import { CLOSE, MESSAGE_ANNOUNCE, MESSAGE_REFUSED, MESSAGE_SYNC } from '#server/core/live/wire.ts';
+import {
+  CLOSE,
+  MESSAGE_ANNOUNCE,
+  MESSAGE_EPOCH,
+  MESSAGE_REFUSED,
+  MESSAGE_SYNC,
+} from '#server/core/live/wire.ts';
 
 const ME = { id: 'ada', name: 'Ada', role: 'peer', self: true };
 const mark = (id: string, text: string): Mark => ({
@@ -27,11 +33,15 @@ let sockets: WebSocketServer;
 let refuse: string | null = null;
 /** The code with which every newcomer is turned away, or null. */
 let shut: number | null = null;
+/** The epoch of every room's history, told to newcomers; whoever comes with another one is refused. */
+let epoch = 1;
 const docs = new Map<string, Y.Doc>();
 
+/** @param url With or without the epoch of the browser's document. */
 function docOf(url: string): Y.Doc {
-  const kept = docs.get(url) ?? new Y.Doc();
-  docs.set(url, kept);
+  const [room = ''] = url.split('?');
+  const kept = docs.get(room) ?? new Y.Doc();
+  docs.set(room, kept);
   return kept;
 }
 
@@ -40,6 +50,15 @@ function serve(socket: WebSocket, url: string): void {
     socket.close(shut, 'Enter again.');
     return;
   }
+  const theirs = new URL(url, 'ws://localhost').searchParams.get('epoch');
+  if (theirs !== null && Number(theirs) !== epoch) {
+    socket.close(CLOSE.epochOver, 'The history was erased.');
+    return;
+  }
+  const joined = encoding.createEncoder();
+  encoding.writeVarUint(joined, MESSAGE_EPOCH);
+  encoding.writeVarUint(joined, epoch);
+  socket.send(encoding.toUint8Array(joined));
   const doc = docOf(url);
   const first = encoding.createEncoder();
   encoding.writeVarUint(first, MESSAGE_SYNC);
@@ -99,6 +118,7 @@ beforeEach(async () => {
   Object.assign(globalThis, { WebSocket });
   refuse = null;
   shut = null;
+  epoch = 1;
   docs.clear();
   port = await listen();
   store = new BoardStore(`ws://127.0.0.1:${port}/live/b`, 'b', ME);
@@ -145,6 +165,43 @@ test('what is done while the line is down goes out when it is back', async () =>
   await listen(port);
   await until(() => store.connection() === 'connected');
   await until(() => readMarks(docOf('/live/b/marks')).length === 1);
+});
+
+test('a document of an erased history is dropped: only what was never sent is given back, as a draft', async () => {
+  open();
+  await until(() => store.connection() === 'connected');
+  putMark(marksDoc(), mark('sent', 'Erased on purpose.'));
+  await until(() => readMarks(docOf('/live/b/marks')).length === 1);
+  await stop();
+  await until(() => store.connection() === 'offline');
+  putMark(marksDoc(), mark('unsent', 'Never sent.'));
+  expect(store.waiting()).toContain('marks/unsent');
+  expect(store.offlineSince()).not.toBeNull();
+  const before = marksDoc();
+  docs.clear();
+  epoch = 2;
+  await listen(port);
+  await until(() => marksDoc() !== before && store.connection() === 'connected');
+  await until(() => store.refusals.some(({ draft }) => draft !== null));
+  expect(readMarks(marksDoc())).toEqual([]);
+  expect(readMarks(docOf('/live/b/marks'))).toEqual([]);
+  const drafts = store.refusals.flatMap(({ draft }) => draft ?? []).join();
+  expect(drafts).toContain('Never sent.');
+  expect(store.waiting()).toEqual([]);
+  expect(store.offlineSince()).toBeNull();
+});
+
+test('what was never sent is a draft when the door is shut meanwhile', async () => {
+  open();
+  await until(() => store.connection() === 'connected');
+  await stop();
+  await until(() => store.connection() === 'offline');
+  putMark(marksDoc(), mark('unsent', 'My own words.'));
+  shut = CLOSE.noSuchRoom;
+  await listen(port);
+  await until(() => store.connection() === 'closed');
+  expect(store.refusals.map(({ draft }) => draft)).toEqual(['My own words.']);
+  expect(store.waiting()).toEqual([]);
 });
 
 test('a room that is shut for good says why and is not knocked at again', async () => {
