@@ -12,6 +12,7 @@ import { NewGroup } from '#app/_groups/new-group.tsx';
 import { HomeWaiting } from '#app/_queue/home-waiting.tsx';
 import { NewsOfBoards } from '#app/_since/news-of-boards.tsx';
 import { words } from '#app/_words/en.ts';
+import { decencyWords } from '#app/_words/en-decency.ts';
 import { readSession } from '#server/access/session.ts';
 import { waitingFor } from '#server/access/waiting.ts';
 import { listBoards } from '#server/store/boards.ts';
@@ -40,7 +41,8 @@ export default async function BoardsPage() {
           <ProductSign /> {words.product}
         </p>
         <p className={styles.signed}>
-          {words.boards.signedAs(visitor.name)} <Link href="/account">{words.account.account.link}</Link>
+          {words.boards.signedAs(visitor.name)} <Link href="/account">{words.account.account.link}</Link>{' '}
+          <Link href="/house">{visitor.isHost ? decencyWords.house.linkHost : decencyWords.house.link}</Link>
         </p>
       </header>
       <main className={styles.main}>

@@ -4,6 +4,7 @@ import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { sentenceOf } from '#app/_api/client.ts';
 import { deleteGroup } from '#app/_api/people.ts';
+import { SchoolForm } from '#app/_decency/school-form.tsx';
 import { InvitePart } from '#app/_people/invite-part.tsx';
 import { Members } from '#app/_people/members.tsx';
 import { OpenInvites } from '#app/_people/open-invites.tsx';
@@ -37,11 +38,13 @@ export function GroupPeople({ group, meId }: { group: GroupView; meId: string })
           <InvitePart
             at={at}
             wards={wardsAmong(group.members)}
+            alone={group.school.noPublicLinks}
             onMade={() => setRound((before) => before + 1)}
           />
           <OpenInvites at={at} round={round} />
         </section>
       ) : null}
+      {may(group.role, 'group.school') ? <SchoolForm groupId={group.id} rules={group.school} /> : null}
       {may(group.role, 'group.delete') ? <DeleteGroup groupId={group.id} /> : null}
     </>
   );

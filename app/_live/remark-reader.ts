@@ -64,9 +64,10 @@ function sameRemarks(one: PictureRemarks, two: PictureRemarks): boolean {
   return [...one.hidden].every((id) => two.hidden.has(id));
 }
 
-/** Somebody who left the board nods no more. */
+/** Somebody who left the board nods no more, nor does whom this person does not see. */
 function namedNods(doc: Y.Doc, board: BoardView, before: Nods): Nods {
   const names = new Map([...board.members, board.owner, board.me].map(({ id, name }) => [id, name]));
+  for (const id of board.blocked) names.delete(id);
   const nods = new Map<string, readonly Nod[]>();
   for (const [markId, personIds] of readNods(doc)) {
     const people = personIds.flatMap((id) => {

@@ -9,10 +9,12 @@ import { Notice } from '#app/_ui/notice.tsx';
 import { words } from '#app/_words/en.ts';
 import type { InviteView, PersonView } from '#server/core/contract/responses.ts';
 import { INVITE_ROLES, type InviteRole } from '#server/core/contract/roles.ts';
+import { PRIVATE_INVITE_HOURS } from '#server/core/contract/school.ts';
 import { MadeLink } from './made-link.tsx';
 import styles from './people.module.css';
 
 const HOURS = Object.keys(words.people.hours).map(Number);
+const A_DAY = 24;
 const A_WEEK = 168;
 
 const USES = Object.keys(words.people.uses).map(Number);
@@ -21,13 +23,15 @@ interface InvitePartProps {
   at: At;
   /** Whom a guardian may be invited for: those who paint or mark here. */
   wards: readonly PersonView[];
+  /** Whether an invitation lets in one person alone, and soon ends: the school setting. */
+  alone: boolean;
   onMade(): void;
 }
 
-export function InvitePart({ at, wards, onMade }: InvitePartProps) {
+export function InvitePart({ at, wards, alone, onMade }: InvitePartProps) {
   const [role, setRole] = useState<InviteRole>('painter');
-  const [hours, setHours] = useState(A_WEEK);
-  const [uses, setUses] = useState(0);
+  const [hours, setHours] = useState(alone ? A_DAY : A_WEEK);
+  const [uses, setUses] = useState(alone ? 1 : 0);
   const [wardId, setWardId] = useState('');
   const [made, setMade] = useState<InviteView | null>(null);
   const [busy, setBusy] = useState(false);
@@ -81,7 +85,7 @@ export function InvitePart({ at, wards, onMade }: InvitePartProps) {
         value={hours}
         onChange={(event) => setHours(Number(event.target.value))}
       >
-        {HOURS.map((count) => (
+        {HOURS.filter((count) => !alone || count <= PRIVATE_INVITE_HOURS).map((count) => (
           <option key={count} value={count}>
             {words.people.hours[count]}
           </option>
@@ -92,7 +96,7 @@ export function InvitePart({ at, wards, onMade }: InvitePartProps) {
         value={uses}
         onChange={(event) => setUses(Number(event.target.value))}
       >
-        {USES.map((count) => (
+        {USES.filter((count) => !alone || count === 1).map((count) => (
           <option key={count} value={count}>
             {words.people.uses[count]}
           </option>

@@ -1,6 +1,6 @@
 'use client';
 /** One person of a board or group: who they are, as what, and what those who run it can do about that. */
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { Button } from '#app/_ui/button.tsx';
 import { words } from '#app/_words/en.ts';
 import { togetherWords } from '#app/_words/en-together.ts';
@@ -20,6 +20,7 @@ interface MemberRowProps {
   mayEnd: boolean;
   mayChange: boolean;
   mayLink: boolean;
+  more?: ReactNode;
   onEnd(): void;
   onChange(role: MemberRole): void;
   /** Left out where one cannot look with them now. */
@@ -34,6 +35,7 @@ export function MemberRow({
   mayEnd,
   mayChange,
   mayLink,
+  more,
   onEnd,
   onChange,
   onLookWith,
@@ -52,7 +54,7 @@ export function MemberRow({
         </span>
         {mayChange ? <RoleChoice person={person} onChange={onChange} /> : null}
       </div>
-      {mayEnd || mayLink || onLookWith ? (
+      {mayEnd || mayLink || onLookWith || more ? (
         <div className={styles.memberActs}>
           {onLookWith ? (
             <Button weight="word" onClick={onLookWith}>
@@ -61,6 +63,7 @@ export function MemberRow({
           ) : null}
           {mayEnd ? <EndAccess own={own} name={person.name} onEnd={onEnd} /> : null}
           {mayLink ? <ReturnLinkPart person={person} /> : null}
+          {more}
         </div>
       ) : null}
     </li>

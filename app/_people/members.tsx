@@ -1,6 +1,6 @@
 'use client';
 /** Who belongs to a board or group, as what, who is here now; what whoever runs it can change. IO: HTTP. */
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { sentenceOf } from '#app/_api/client.ts';
 import { type At, changeRole, removeMember } from '#app/_api/people.ts';
 import type { PersonHere } from '#app/_live/board-live-types.ts';
@@ -22,6 +22,8 @@ interface MembersProps {
   onChanged(): void;
   /** Looking with somebody who is here; left out where there is nothing to look at. */
   onLookWith?(person: MemberView): void;
+  /** What else can be done about somebody there. */
+  more?(person: MemberView): ReactNode;
 }
 
 /** Owners and guardians are what they are by other means. */
@@ -31,7 +33,7 @@ function wordFor({ role }: MemberView, at: At): string {
   return role === 'owner' && 'groupId' in at ? words.people.groups.owner : words.people.role[role];
 }
 
-export function Members({ at, people, meId, role, here, onChanged, onLookWith }: MembersProps) {
+export function Members({ at, people, meId, role, here, onChanged, onLookWith, more }: MembersProps) {
   const [trouble, setTrouble] = useState<string | null>(null);
   const [end, change] =
     'boardId' in at
@@ -65,6 +67,7 @@ export function Members({ at, people, meId, role, here, onChanged, onLookWith }:
               mayEnd={person.role !== 'owner' && may(role, end, own ? 'own' : 'other')}
               mayChange={isListed(person) && !own && may(role, change)}
               mayLink={!own && may(role, 'return.link')}
+              more={more?.(person)}
               onEnd={() => trying(() => removeMember(at, person.id), afterEnd(own))}
               onChange={(next: MemberRole) => trying(() => changeRole(at, person.id, next), onChanged)}
             />

@@ -1,13 +1,17 @@
 'use client';
 /** The monograms in the header, and behind them the sheet with everybody, invitations and how to invite. */
 import { useState } from 'react';
+import { AboutPerson } from '#app/_decency/about-somebody.tsx';
+import { BoardPlace } from '#app/_decency/board-place.tsx';
 import type { PersonHere } from '#app/_live/board-live-types.ts';
 import { LookWithFaces } from '#app/_together/look-with-faces.tsx';
 import { useTogether } from '#app/_together/together.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { Dialog } from '#app/_ui/dialog.tsx';
 import { words } from '#app/_words/en.ts';
+import { decencyWords } from '#app/_words/en-decency.ts';
 import type { BoardView, MemberView } from '#server/core/contract/responses.ts';
+import { may } from '#server/core/permissions/may.ts';
 import { ConsentPart } from './consent-part.tsx';
 import { Face } from './face.tsx';
 import { InvitePart } from './invite-part.tsx';
@@ -69,21 +73,30 @@ export function People({ board, here, onChanged }: PeopleProps) {
           role={board.role}
           here={here}
           onChanged={onChanged}
+          more={(person) => <AboutPerson board={board} person={person} />}
           onLookWith={(person) => {
             setOpen(false);
             lookWith(person);
           }}
         />
+        {board.alias ? <p className={styles.quiet}>{decencyWords.alias(board.alias)}</p> : null}
         <ConsentPart boardId={board.id} meId={board.me.id} />
         {invites ? (
           <>
             <InvitePart
               at={{ boardId: board.id }}
               wards={wardsAmong(board.members)}
+              alone={board.school.noPublicLinks}
               onMade={() => setRound((before) => before + 1)}
             />
             <OpenInvites at={{ boardId: board.id }} round={round} />
           </>
+        ) : null}
+        <BoardPlace board={board} onChanged={onChanged} />
+        {may(board.role, 'audit.see') ? (
+          <p>
+            <a href={`/house?board=${encodeURIComponent(board.id)}`}>{decencyWords.house.ofBoard}</a>
+          </p>
         ) : null}
       </Dialog>
     </>

@@ -5,6 +5,7 @@
  * In the flow: remarks -> [remark].
  */
 import { memo, type RefObject, useCallback, useEffect, useRef } from 'react';
+import { AboutRemark } from '#app/_decency/about-somebody.tsx';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { MarkView, MarkWriters, Nod } from '#app/_live/mark-types.ts';
 import { FreshSign } from '#app/_since/fresh-sign.tsx';
@@ -94,7 +95,7 @@ function useSeenOnce(item: RefObject<HTMLLIElement | null>, { mark, replies, cho
 function Acts(props: RemarkProps) {
   const { mark, replies, state, nods, chosen, meId, mayAnswer, mayJudge, write, choose } = props;
   const answers = !chosen && (replies.length > 0 || mayAnswer);
-  if (!(answers || mayAnswer || mayJudge)) return null;
+  if (!(answers || mayAnswer || mayJudge || chosen)) return null;
   return (
     <div className={styles.acts}>
       {answers ? (
@@ -105,6 +106,7 @@ function Acts(props: RemarkProps) {
       {mayAnswer ? <NodAct {...{ mark, nods, meId, write }} /> : null}
       {mayJudge ? <StateActs {...{ mark, state, write }} /> : null}
       {mayJudge && (chosen || mark.sight === 'hidden') ? <HideAct {...{ mark, meId, write }} /> : null}
+      {chosen ? <AboutRemark mark={mark} /> : null}
     </div>
   );
 }
@@ -123,6 +125,7 @@ function Answers({ mark, replies, boardId, meId, mayAnswer, mayJudge, write }: R
                 <NodAct mark={reply} nods={nods.get(reply.id) ?? NO_NODS} {...{ meId, write }} />
               ) : null}
               {mayJudge ? <HideAct mark={reply} {...{ meId, write }} /> : null}
+              <AboutRemark mark={reply} />
             </div>
           </li>
         ))}

@@ -2,6 +2,7 @@
 /** Every picture of the board with what is known of it, and for those who may, a way to delete it. IO: HTTP. */
 import { useState } from 'react';
 import { deletePicture, pictureAddress, sentenceOf } from '#app/_api/client.ts';
+import { ReportAct } from '#app/_decency/report-act.tsx';
 import { mayDeletePicture, mayNotePicture } from '#app/_people/roles-on-board.ts';
 import { Noting } from '#app/_post/noting.tsx';
 import { pictureName } from '#app/_post/picture-names.ts';
@@ -65,6 +66,9 @@ function Row({ board, picture, refresh }: RowProps) {
         {mayNotePicture(board, picture) ? (
           <Noting boardId={board.id} picture={picture} refresh={refresh} />
         ) : null}
+        {picture.painter.id === board.me.id ? null : (
+          <ReportAct boardId={board.id} about="picture" id={picture.id} name={picture.painter.name} />
+        )}
         {mayDeletePicture(board, picture) ? (
           <Delete board={board} picture={picture} refresh={refresh} />
         ) : null}

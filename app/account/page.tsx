@@ -3,6 +3,7 @@ import type { Metadata } from 'next';
 import { headers } from 'next/headers';
 import Link from 'next/link';
 import { Account } from '#app/_account/account.tsx';
+import { BlockedList } from '#app/_decency/blocked-list.tsx';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
 import { words } from '#app/_words/en.ts';
 import { accountOf } from '#server/access/account.ts';
@@ -25,6 +26,7 @@ export default async function AccountPage() {
   return (
     <PlainPage title={words.account.account.title} lead={words.account.account.here(visitor.name)}>
       <Account email={email} />
+      <BlockedList />
       <p>
         <Link href="/">{words.enter.back}</Link>
       </p>

@@ -7,11 +7,14 @@
 import type { RecordView } from '../core/contract/decency.ts';
 import type { InviteRole, MemberRole } from '../core/contract/roles.ts';
 import type { SchoolRules } from '../core/contract/school.ts';
+import { may } from '../core/permissions/may.ts';
 import { addAudit, listAudit, listDeletions } from '../store/audit.ts';
 import { boardName } from '../store/boards.ts';
 import { groupName } from '../store/groups.ts';
 import type { Place } from '../store/invites.ts';
+import { ledBy } from '../store/leaders.ts';
 import { namesOf } from '../store/people.ts';
+import { roleOn } from './roles.ts';
 import type { Visitor } from './session.ts';
 
 export const AUDIT_DAYS = 365;
@@ -183,4 +186,20 @@ export async function recordOfBoard(boardId: string): Promise<RecordView> {
 /** What was done and deleted anywhere here, newest first. */
 export async function recordOfHouse(): Promise<RecordView> {
   return { audit: await listAudit(null), deletions: await listDeletions(null) };
+}
+
+/**
+ * What somebody may read of all that: of one board, or of all they may; null where there is nothing for them.
+ *
+ * @param boardId Null = everything that is for them.
+ */
+export async function recordFor(visitor: Visitor, boardId: string | null): Promise<RecordView | null> {
+  if (boardId !== null) {
+    const role = await roleOn(visitor, boardId);
+    return role && may(role, 'audit.see') ? recordOfBoard(boardId) : null;
+  }
+  if (visitor.isHost) return recordOfHouse();
+  const led = await ledBy(visitor.personId);
+  if (led.boardIds.length + led.groupIds.length === 0) return null;
+  return { audit: await listAudit(led.boardIds), deletions: await listDeletions(led) };
 }

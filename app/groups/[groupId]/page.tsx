@@ -7,6 +7,7 @@ import { cache } from 'react';
 import { BoardList } from '#app/_boards/board-list.tsx';
 import styles from '#app/_boards/boards.module.css';
 import { NewBoard } from '#app/_boards/new-board.tsx';
+import { BringBoard, GroupTitle } from '#app/_decency/group-place.tsx';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
 import { ProductSign } from '#app/_enter/product-sign.tsx';
 import { GroupPeople } from '#app/_groups/group-people.tsx';
@@ -44,9 +45,9 @@ export default async function GroupPage({ params }: GroupPageProps) {
   }
   if (!found) notFound();
   const { visitor, group } = found;
-  const boards = (await listBoards(visitor.personId, visitor.isHost)).filter(
-    (board) => board.group?.id === group.id,
-  );
+  const all = await listBoards(visitor.personId, visitor.isHost);
+  const boards = all.filter((board) => board.group?.id === group.id);
+  const elsewhere = all.filter((board) => board.group?.id !== group.id && may(board.role, 'board.group'));
   return (
     <div className={styles.page}>
       <header className={styles.head}>
@@ -57,7 +58,7 @@ export default async function GroupPage({ params }: GroupPageProps) {
       </header>
       <main className={styles.main}>
         <div className={styles.line}>
-          <h1>{group.name}</h1>
+          <GroupTitle group={group} mayRename={may(group.role, 'group.rename')} />
           {may(group.role, 'group.board') ? <NewBoard group={group.id} /> : null}
         </div>
         {boards.length > 0 ? (
@@ -68,6 +69,7 @@ export default async function GroupPage({ params }: GroupPageProps) {
           <p>{words.people.groups.noBoard}</p>
         )}
         <div className={groupStyles.beside}>
+          {may(group.role, 'group.board') ? <BringBoard groupId={group.id} boards={elsewhere} /> : null}
           <GroupPeople group={group} meId={visitor.personId} />
         </div>
       </main>

@@ -18,6 +18,9 @@ const picture = (id: string, kind: 'reference' | 'painting') => ({
   ...{ rights: null, credit: null, caption: null, createdAt: '2026-01-01T00:00:00Z' },
 });
 const board: BoardView = {
+  blocked: [],
+  school: { noPublicLinks: false, noMixingHints: false, aliases: false },
+  alias: null,
   ...{ id: 'b', title: 'A scene', demo: false, scenario: null, role: 'owner', me: ADA, owner: ADA },
   group: null,
   pictures: [picture('r', 'reference'), picture('p', 'painting')],

@@ -117,6 +117,7 @@ describe('the marks that a screen is given', () => {
   };
   const board = (pictures: PictureView[]): BoardView => ({
     ...{ id: 'b', title: 'A scene', demo: false, scenario: null, role: 'peer', group: null, pictures },
+    ...{ blocked: [], school: { noPublicLinks: false, noMixingHints: false, aliases: false }, alias: null },
     ...{ me: { id: 'dora', name: 'Dora' }, owner: ada, members: [{ id: 'ben', name: 'Ben', role: 'peer' }] },
   });
   const doc = declareRoots(new Y.Doc(), 'marks');
