@@ -20,7 +20,13 @@ import { useRun } from './use-run.ts';
 export function ClassStrip({ className }: { className: string | undefined }) {
   const { class: inClass } = useBoardLive();
   const { now } = inClass.state;
-  if (!inClass.known) return inClass.veiled ? <Frame className={className}>{words.waiting}</Frame> : null;
+  if (!inClass.known) {
+    return inClass.veiled ? (
+      <Frame className={className}>
+        <p className={styles.waiting}>{words.waiting}</p>
+      </Frame>
+    ) : null;
+  }
   if (!now) return null;
   return (
     <Frame className={className}>

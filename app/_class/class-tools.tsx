@@ -18,17 +18,21 @@ export function ClassTools({ children }: { children: ReactNode }) {
   const { veiled, silentId, state, known } = live.class;
   const tools = useTools();
   const turnOf = state.now?.pictureId ?? null;
-  const { setPaintingId, setSide, setTool } = tools;
+  const { setPaintingId, setSide, setTool, hand } = tools;
   useEffect(() => {
     if (turnOf === null) return;
-    setPaintingId(turnOf);
-    setSide('painting');
-  }, [turnOf, setPaintingId, setSide]);
+    // Not of one's own hand: whoever looks with somebody still does.
+    hand.quietly(() => {
+      setPaintingId(turnOf);
+      setSide('painting');
+    });
+  }, [turnOf, setPaintingId, setSide, hand]);
   const step = state.now?.step ?? null;
   useEffect(() => {
-    if (step !== null) setTool('look');
-    if (step === 'reference') setSide('reference');
-  }, [step, setTool, setSide]);
+    if (step === null) return;
+    setTool('look');
+    hand.quietly(() => setSide(step === 'reference' ? 'reference' : 'painting'));
+  }, [step, setTool, setSide, hand]);
   const paintingId = silentId ?? (veiled && !known ? null : tools.paintingId);
   const shown = useMemo(() => {
     if (!veiled) return tools;

@@ -3,8 +3,9 @@
 import { useEffect, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { type Left, leftOf } from '#server/core/class/clock.ts';
+import { turnLength } from '#server/core/class/steps.ts';
 
-/** Null while no turn runs, and until the server has taken down when the step began. */
+/** Null while no turn runs. Until the server has taken down when the step began, all of its time is left. */
 export function useLeft(): Left | null {
   const { state, aheadMs } = useBoardLive().class;
   const [nowMs, setNowMs] = useState<number | null>(null);
@@ -16,5 +17,9 @@ export function useLeft(): Left | null {
     const timer = setInterval(tick, 1000);
     return () => clearInterval(timer);
   }, [runs]);
-  return nowMs === null ? null : leftOf(state, nowMs + aheadMs);
+  if (nowMs === null || state.now === null) return null;
+  const { lengths, now } = state;
+  return (
+    leftOf(state, nowMs + aheadMs) ?? { stepMs: lengths[now.step] * 1000, turnMs: turnLength(lengths) * 1000 }
+  );
 }

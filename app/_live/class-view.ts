@@ -6,7 +6,13 @@
  */
 import type * as Y from 'yjs';
 import { type ClassWrite, classAllows, classWriteOf } from '#server/core/class/allowed.ts';
-import { type ClassState, isVeiled, NO_CLASS, readClass, silentPicture } from '#server/core/class/state.ts';
+import {
+  type ClassState,
+  isVeiledOnScreen,
+  NO_CLASS,
+  readClass,
+  silentPicture,
+} from '#server/core/class/state.ts';
 import type { BoardView, PictureView } from '#server/core/contract/responses.ts';
 import { may } from '#server/core/permissions/may.ts';
 import type { Permissions } from './board-live-types.ts';
@@ -49,7 +55,7 @@ export function classView(
     ...{ state, runs, mine },
     paintings: board.pictures.filter(({ kind }) => kind === 'painting'),
     known: room.loaded,
-    veiled: room.loaded ? isVeiled(state) : veiledAtFirst,
+    veiled: room.loaded ? isVeiledOnScreen(state) : veiledAtFirst,
     silentId: silentPicture(state),
     writesImpressions: may(board.role, 'room.silent', 'own'),
     lets: (write) => classAllows(state, write, { teaches: runs, paints: mine }),

@@ -64,7 +64,7 @@ export const classWords = {
   turnOf: (name: string) => `${name}’s turn`,
   mine: 'Your turn',
   notShown: 'This painting is not shown to you.',
-  waiting: 'A painting is being looked at in silence …',
+  waiting: 'The class is looking at a painting …',
   left: (ms: number) => minutes(ms),
   over: (ms: number) => `${minutes(ms)} over`,
   stepLeft: 'this step',

@@ -136,7 +136,7 @@ function Screen({ board, refresh, gone }: OnBoard) {
         <OnEasel board={board} />
       </main>
       <section className={styles.tray} aria-label={words.board.tray}>
-        <Tray board={board} />
+        {known || !veiled ? <Tray board={board} /> : null}
       </section>
       <div className={styles.ladder} id="panel-ladder">
         {veiled ? null : <Ladder />}

@@ -6,7 +6,7 @@
  */
 import type * as Y from 'yjs';
 import { keepClock } from '../core/class/clock.ts';
-import { type ClassState, NO_CLASS, readClass } from '../core/class/state.ts';
+import { type ClassState, isTakenDown, NO_CLASS, readClass } from '../core/class/state.ts';
 import { documentFrom } from '../core/live/document.ts';
 import { readRoom } from '../store/live-updates.ts';
 import type { Room } from './room.ts';
@@ -36,7 +36,7 @@ export class ClassDesk {
     if (this.#states.has(boardId)) return;
     this.#states.set(boardId, read);
     // A stop may have come between a step and the server's note of it.
-    if (read.now && read.clock?.number !== read.now.number) this.#keep(boardId);
+    if (!isTakenDown(read)) this.#keep(boardId);
   }
 
   /** As `know`, without remembering a board that has no room in memory. @throws what the store throws. */

@@ -7,7 +7,7 @@
 import type * as Y from 'yjs';
 import { edit } from '../live/document.ts';
 import { type LiveClock, type LiveNow, SHOWN } from './shapes.ts';
-import { type ClassState, readClass } from './state.ts';
+import { type ClassState, isTakenDown, readClass } from './state.ts';
 import { type Lengths, turnLength } from './steps.ts';
 
 /**
@@ -18,7 +18,7 @@ export function keepClock(doc: Y.Doc, nowMs: number): void {
   const { now, clock, shown } = readClass(doc);
   edit(doc, () => {
     const kept = doc.getMap('kept');
-    const next = now && clockNow(clock, now, nowMs);
+    const next = now ? clockNow(clock, now, nowMs) : clock && { ...clock, step: null };
     if (next && JSON.stringify(next) !== JSON.stringify(clock)) kept.set('clock', next);
     if (!now) return;
     const silent = now.step === 'silent';
@@ -33,7 +33,7 @@ export function clockNow(clock: LiveClock | null, now: LiveNow, nowMs: number): 
   const going = clock && clock.pictureId === pictureId && clock.number <= number ? clock : null;
   const heldNow = going && going.heldSinceMs !== null ? Math.max(0, nowMs - going.heldSinceMs) : 0;
   const heldSinceMs = paused ? nowMs : null;
-  if (going?.number === number) {
+  if (going?.number === number && going.step === now.step) {
     if (paused === (going.heldSinceMs !== null)) return going;
     return {
       ...going,
@@ -44,6 +44,7 @@ export function clockNow(clock: LiveClock | null, now: LiveNow, nowMs: number): 
   }
   return {
     number,
+    step: now.step,
     pictureId,
     stepBeganMs: nowMs,
     turnBeganMs: going && now.step !== 'silent' ? going.turnBeganMs : nowMs,
@@ -61,7 +62,7 @@ export interface Left {
 
 /** What is left of step and turn, or null while the server has not taken down the step that is running. */
 export function leftOf({ now, clock, lengths }: ClassState, serverMs: number): Left | null {
-  if (!now || clock?.number !== now.number) return null;
+  if (!now || !clock || !isTakenDown({ now, clock })) return null;
   const atMs = clock.heldSinceMs ?? serverMs;
   const stepGone = atMs - clock.stepBeganMs - clock.stepHeldMs;
   const turnGone = atMs - clock.turnBeganMs - clock.turnHeldMs;

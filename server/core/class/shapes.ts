@@ -44,6 +44,8 @@ const Milliseconds = z.number().check(z.minimum(0));
 /** `kept.clock`, by the server's clock, milliseconds since 1970: when step and turn began, and how long they were held. */
 export const LiveClock = z.strictObject({
   number: z.int(),
+  /** The step that the server knows of; null = it knows that no turn runs. */
+  step: z.nullable(z.enum(STEPS)),
   pictureId: LiveId,
   stepBeganMs: Milliseconds,
   turnBeganMs: Milliseconds,

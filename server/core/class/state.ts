@@ -5,7 +5,7 @@
  */
 import type * as Y from 'yjs';
 import { HAD, LiveClock, LiveLengths, LiveLook, LiveNow, LiveOrderOfTurns, SHOWN } from './shapes.ts';
-import { type Lengths, USUAL_LENGTHS } from './steps.ts';
+import { type Lengths, type Step, USUAL_LENGTHS } from './steps.ts';
 
 export interface ClassState {
   /** Ids of paintings, first turn first. */
@@ -67,8 +67,27 @@ export function silentPicture({ now }: ClassState): string | null {
 /**
  * Whether references and figures are kept from everybody on the board: until the turn comes to the reference.
  */
-export function isVeiled({ now }: ClassState): boolean {
-  return now !== null && (now.step === 'silent' || now.step === 'intention' || now.step === 'strengths');
+export function isVeiled({ now }: Pick<ClassState, 'now'>): boolean {
+  return now !== null && isAlone(now.step);
+}
+
+/**
+ * As `isVeiled`, for screens: the veil is lifted only once the server has taken down that it is, for what is asked for
+ * earlier is refused.
+ */
+export function isVeiledOnScreen({ now, clock }: Pick<ClassState, 'now' | 'clock'>): boolean {
+  const stepBefore = isTakenDown({ now, clock }) ? null : (clock?.step ?? null);
+  return isVeiled({ now }) || (stepBefore !== null && isAlone(stepBefore));
+}
+
+/** Whether the server has taken down what the class is doing. */
+export function isTakenDown({ now, clock }: Pick<ClassState, 'now' | 'clock'>): boolean {
+  if (now === null) return clock === null || clock.step === null;
+  return clock?.number === now.number && clock.step === now.step;
+}
+
+function isAlone(step: Step): boolean {
+  return step === 'silent' || step === 'intention' || step === 'strengths';
 }
 
 /** Whether the first impressions of that painting may be read by the others. */
