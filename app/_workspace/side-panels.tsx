@@ -1,14 +1,15 @@
 'use client';
 /** Talk, planes and the photo at the side; on a narrow screen these and the ladder are leaves under the picture. */
 import { type KeyboardEvent, useEffect, useState } from 'react';
+import { useBoardLive } from '#app/_live/board-live.tsx';
 import { usePhotoDesk } from '#app/_photo/photo-desk.tsx';
 import { PlaneList } from '#app/_planes/plane-list.tsx';
 import { useProposeDesk } from '#app/_propose/propose-desk.tsx';
 import { SinceProvider } from '#app/_since/since-state.tsx';
 import { OwnTime } from '#app/_talk/own-time.tsx';
 import { Talk } from '#app/_talk/talk.tsx';
-import { late, useEver } from '#app/_ui/late.tsx';
 import { TogetherStrip } from '#app/_together/together-strip.tsx';
+import { late, useEver } from '#app/_ui/late.tsx';
 import { words } from '#app/_words/en.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
 import { Scenario } from './scenario.tsx';
@@ -30,11 +31,12 @@ interface SidePanelsProps {
 export function SidePanels({ board, lower, onLower }: SidePanelsProps) {
   const [side, setSide] = useState<Exclude<Leaf, 'ladder'>>('talk');
   const wide = useWide();
+  const { veiled } = useBoardLive().class;
   const { tool, markId } = useTools();
   const { asked } = usePhotoDesk();
   const { asked: askedForPlanes } = useProposeDesk();
   const photoShown = useEver(side === 'photo');
-  const leaf: Leaf = !wide && lower === 'ladder' ? 'ladder' : side;
+  const leaf: Leaf = veiled ? 'talk' : !wide && lower === 'ladder' ? 'ladder' : side;
   const turnTo = (next: Leaf) => {
     onLower(next === 'ladder' ? 'ladder' : 'side');
     if (next !== 'ladder') setSide(next);
@@ -59,7 +61,9 @@ export function SidePanels({ board, lower, onLower }: SidePanelsProps) {
     if (askedForPlanes > 0) turnTo('planes');
   }, [askedForPlanes]);
 
-  const leaves = wide ? LEAVES.filter((name) => name !== 'ladder') : LEAVES;
+  useLeafOfStep(turnTo);
+  // While a class looks at the painting alone, planes, photo and ladder would tell of the reference.
+  const leaves = LEAVES.filter((name) => (veiled ? name === 'talk' : !(wide && name === 'ladder')));
   return (
     <aside className={styles.side} aria-label={words.board.aside}>
       <div className={styles.together}>
@@ -92,11 +96,11 @@ export function SidePanels({ board, lower, onLower }: SidePanelsProps) {
         role="tabpanel"
         aria-labelledby="tab-talk"
         className={styles.panel}
-        hidden={side !== 'talk'}
+        hidden={side !== 'talk' && !veiled}
       >
         <Scenario board={board} />
         <SinceProvider>
-          <OwnTime />
+          {veiled ? null : <OwnTime />}
           <Talk />
         </SinceProvider>
       </div>
@@ -105,21 +109,30 @@ export function SidePanels({ board, lower, onLower }: SidePanelsProps) {
         role="tabpanel"
         aria-labelledby="tab-planes"
         className={styles.panel}
-        hidden={side !== 'planes'}
+        hidden={side !== 'planes' || veiled}
       >
-        <PlaneList shown={leaf === 'planes'} />
+        {veiled ? null : <PlaneList shown={leaf === 'planes'} />}
       </div>
       <div
         id="panel-photo"
         role="tabpanel"
         aria-labelledby="tab-photo"
         className={styles.panel}
-        hidden={side !== 'photo'}
+        hidden={side !== 'photo' || veiled}
       >
-        {photoShown ? <PhotoLeaf /> : null}
+        {photoShown && !veiled ? <PhotoLeaf /> : null}
       </div>
     </aside>
   );
+}
+
+/** Each step of a class brings the leaf that it works with. */
+function useLeafOfStep(turnTo: (leaf: Leaf) => void) {
+  const step = useBoardLive().class.state.now?.step ?? null;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only a new step turns the leaf.
+  useEffect(() => {
+    if (step !== null) turnTo(step === 'reference' ? 'ladder' : 'talk');
+  }, [step]);
 }
 
 /** Left and right go round the leaves, as the pattern for tabs asks (ARIA Authoring Practices). */
