@@ -8,7 +8,7 @@
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { LookedAt, Promised } from '#app/_queue/promised.tsx';
 import { useNow } from '#app/_queue/use-now.ts';
-import { dayWords, momentWords, queueWords, sinceWords } from '#app/_words/en-queue.ts';
+import { calledBy, dayWords, momentWords, queueWords, sinceWords } from '#app/_words/en-queue.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import type { AskView } from '#server/core/contract/own-time.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
@@ -29,8 +29,8 @@ export function AskPart({ heading }: { heading: string | undefined }) {
   const now = useNow();
   const states = paintingId ? statesOf(board.pictures, paintingId) : [];
   const newest = states.at(-1);
-  const ask = asks.find(({ pictureId }) => states.some(({ id }) => id === pictureId)) ?? null;
-  if (!newest || !now) return null;
+  const ask = asks?.find(({ pictureId }) => states.some(({ id }) => id === pictureId)) ?? null;
+  if (!newest || !now || !asks) return null;
   const mine = newest.painter.id === board.me.id && may(board.role, 'ask.make', 'own');
   if (!mine && !ask) return null;
   const part = { ask, now, changed: refresh };
@@ -65,12 +65,14 @@ function Theirs({ ask, states, now, changed }: TheirsProps) {
   });
   return (
     <>
-      <p>{words.theirs(ask.askedBy.name, sinceWords(ask.askedAt, now), ask.askedOf?.name ?? null)}</p>
+      <p>
+        {words.theirs(ask.askedBy.name, sinceWords(ask.askedAt, now), calledBy(ask.askedOf, board.me.id))}
+      </p>
       {ask.words ? <p className={styles.words}>{ask.words}</p> : null}
       {may(board.role, 'ask.answer') ? (
         <>
           <div>
-            <Promised boardId={board.id} {...{ ask, now, changed }} />
+            <Promised boardId={board.id} meId={board.me.id} {...{ ask, now, changed }} />
           </div>
           {said ? <p className={styles.strong}>{queueWords.row.saidSince}</p> : null}
           <p>

@@ -9,19 +9,19 @@ import type { AskView } from '#server/core/contract/own-time.ts';
 export function useAsks() {
   const { board, boardChanged } = useBoardLive();
   const boardId = board.id;
-  const [asks, setAsks] = useState<readonly AskView[]>([]);
-  const [trouble, setTrouble] = useState<string | null>(null);
+  /** Null until they have come. */
+  const [asks, setAsks] = useState<readonly AskView[] | null>(null);
   const refresh = useCallback(async () => {
     try {
       setAsks(await fetchAsks(boardId));
-      setTrouble(null);
     } catch (thrown) {
-      setTrouble(sentenceOf(thrown));
+      // Without an answer what was there stays; the line's own state says so.
+      sentenceOf(thrown);
     }
   }, [boardId]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: it is the server's word that something changed.
   useEffect(() => {
     void refresh();
   }, [refresh, boardChanged]);
-  return { asks, trouble, refresh };
+  return { asks, refresh };
 }

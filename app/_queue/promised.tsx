@@ -4,7 +4,7 @@ import { type FormEvent, useId, useState } from 'react';
 import { sentenceOf } from '#app/_api/client.ts';
 import { answerAsk, promiseDay } from '#app/_api/own-time.ts';
 import { Button, type ButtonWeight } from '#app/_ui/button.tsx';
-import { dayWords, queueWords } from '#app/_words/en-queue.ts';
+import { calledBy, dayWords, queueWords } from '#app/_words/en-queue.ts';
 import type { AskView } from '#server/core/contract/own-time.ts';
 import { dayAfter, dayOf, suggestedDay } from '#server/core/own-time/days.ts';
 import styles from './promised.module.css';
@@ -15,16 +15,18 @@ interface PromisedProps {
   boardId: string;
   ask: AskView;
   now: Date;
+  /** Person id of who reads it. */
+  meId: string;
   changed(): Promise<void>;
 }
 
 /** What is promised, in words, and a way to promise a day or another one. */
-export function Promised({ boardId, ask, now, changed }: PromisedProps) {
+export function Promised({ boardId, ask, now, meId, changed }: PromisedProps) {
   const [choosing, setChoosing] = useState(false);
   const today = dayOf(now);
   return (
     <>
-      <span>{promisedWords(ask, today)}</span>{' '}
+      <span>{promisedWords(ask, today, meId)}</span>{' '}
       {choosing ? (
         <DayForm {...{ boardId, ask, today, changed }} close={() => setChoosing(false)} />
       ) : (
@@ -36,14 +38,14 @@ export function Promised({ boardId, ask, now, changed }: PromisedProps) {
   );
 }
 
-function promisedWords({ promisedFor, promisedBy }: AskView, today: string): string {
+function promisedWords({ promisedFor, promisedBy }: AskView, today: string, meId: string): string {
   if (promisedFor === null) return words.none;
-  const by = promisedBy?.name ?? null;
+  const by = calledBy(promisedBy, meId);
   const day = dayWords(promisedFor, today);
   return promisedFor < today ? words.passed(day, by) : words.promised(day, by);
 }
 
-interface DayFormProps extends Omit<PromisedProps, 'now'> {
+interface DayFormProps extends Omit<PromisedProps, 'now' | 'meId'> {
   today: string;
   close(): void;
 }
@@ -101,7 +103,7 @@ function DayForm({ boardId, ask, today, changed, close }: DayFormProps) {
   );
 }
 
-interface LookedAtProps extends Omit<PromisedProps, 'now'> {
+interface LookedAtProps extends Omit<PromisedProps, 'now' | 'meId'> {
   weight?: ButtonWeight;
 }
 

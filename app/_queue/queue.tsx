@@ -57,7 +57,7 @@ export function Queue() {
               <ol className={styles.rows}>
                 {those.map((row) => (
                   <li key={row.ask.id}>
-                    <Row row={row} now={now} changed={refresh} />
+                    <Row row={row} now={now} meId={queue.meId} changed={refresh} />
                   </li>
                 ))}
               </ol>

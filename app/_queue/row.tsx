@@ -6,7 +6,7 @@
  */
 import { pictureAddress } from '#app/_api/client.ts';
 import { buttonClass } from '#app/_ui/button.tsx';
-import { momentWords, queueWords, sinceWords } from '#app/_words/en-queue.ts';
+import { calledBy, momentWords, queueWords, sinceWords } from '#app/_words/en-queue.ts';
 import type { LastTime, QueueRow, SaidThen } from '#server/core/contract/own-time.ts';
 import { boardOn } from './board-on.ts';
 import { LookedAt, Promised } from './promised.tsx';
@@ -17,11 +17,12 @@ const { row: words, states } = queueWords;
 interface RowProps {
   row: QueueRow;
   now: Date;
+  meId: string;
   /** The row may stand elsewhere now, or be gone. */
   changed(): Promise<void>;
 }
 
-export function Row({ row, now, changed }: RowProps) {
+export function Row({ row, now, meId, changed }: RowProps) {
   const { ask, board, painting, intention, last, repeated } = row;
   const painter = ask.askedBy.name;
   const titleId = `ask-${ask.id}`;
@@ -36,12 +37,12 @@ export function Row({ row, now, changed }: RowProps) {
           <p className={styles.quiet}>{words.on(board.title, painting.states)}</p>
         </div>
         <div>
-          {queueWords.promise.waits(sinceWords(ask.askedAt, now), ask.askedOf?.name ?? null)}{' '}
-          <Promised boardId={board.id} ask={ask} now={now} changed={changed} />
+          {queueWords.promise.waits(sinceWords(ask.askedAt, now), calledBy(ask.askedOf, meId))}{' '}
+          <Promised boardId={board.id} {...{ ask, now, meId, changed }} />
         </div>
         {ask.words ? (
           <p>
-            <span className={styles.label}>{words.asked}</span> {ask.words}
+            <span className={styles.label}>{words.asked}</span> “{ask.words}”
           </p>
         ) : null}
         {intention ? (
@@ -49,7 +50,7 @@ export function Row({ row, now, changed }: RowProps) {
             <span className={styles.label}>{words.about}</span> {intention}
           </p>
         ) : null}
-        <Said last={last} now={now} />
+        {last || row.news ? <Said last={last} now={now} /> : <p className={styles.quiet}>{words.nothing}</p>}
         {repeated.length > 0 ? (
           <ul className={styles.repeated}>
             {repeated.map((each) => (
@@ -57,7 +58,7 @@ export function Row({ row, now, changed }: RowProps) {
             ))}
           </ul>
         ) : null}
-        <News row={row} now={now} />
+        {last || row.news ? <News row={row} now={now} /> : null}
         {row.saidSince ? <p className={styles.strong}>{words.saidSince}</p> : null}
         <p className={styles.acts}>
           <a

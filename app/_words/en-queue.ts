@@ -5,6 +5,7 @@
  * time zone.
  */
 import type { NewsLine, PictureName, QueueRow, Repeated } from '#server/core/contract/own-time.ts';
+import type { PersonView } from '#server/core/contract/responses.ts';
 import type { AnswerState } from '#server/core/live/layout.ts';
 import { dayOf, daysBetween } from '#server/core/own-time/days.ts';
 
@@ -115,6 +116,11 @@ export function newsWords(pictures: NewsLine['pictures']): string {
   return parts.join('; ');
 }
 
+/** What the reader calls somebody: themselves "you". */
+export function calledBy(person: PersonView | null, meId: string): string | null {
+  return person && (person.id === meId ? 'you' : person.name);
+}
+
 export const queueWords = {
   page: {
     title: 'Waiting for you',
@@ -149,6 +155,7 @@ export const queueWords = {
     news: (when: string, news: string) => `Since you last looked (${when}): ${news}.`,
     noNews: (when: string) => `Nothing new since you last looked (${when}).`,
     never: 'You have not looked at this board yet.',
+    nothing: 'Nothing was said of it before, and you have not looked at this board yet.',
     newsOf: ({ remarks, states, answers }: NonNullable<QueueRow['news']>) =>
       list([
         ...(states > 0 ? [counted(states, 'new state')] : []),

@@ -41,7 +41,7 @@ export async function queueOf(visitor: Visitor, isVeiled: IsVeiled): Promise<Que
     if (row) rows.push(row);
   }
   rows.sort((one, two) => byPromiseThenWait(one.ask, two.ask));
-  return { teaches: taught.length > 0, rows };
+  return { meId: visitor.personId, teaches: taught.length > 0, rows };
 }
 
 /** How far somebody had looked at boards, and how far these go. */

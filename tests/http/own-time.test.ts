@@ -281,10 +281,10 @@ describe('since one looked', () => {
   });
 
   test.each([
-    [{ rooms: { 'silent/x': '' }, unseen: [] }, 'a room that is none of these'],
-    [{ rooms: { marks: 'x'.repeat(40_001) }, unseen: [] }, 'a vector that is too long'],
-    [{ rooms: {} }, 'no list of what was not seen'],
-  ])('%j is refused: %s', async (sent) => {
+    { why: 'a room that is none of these', sent: { rooms: { 'silent/x': '' }, unseen: [] } },
+    { why: 'a vector that is too long', sent: { rooms: { marks: 'x'.repeat(40_001) }, unseen: [] } },
+    { why: 'no list of what was not seen', sent: { rooms: {} } },
+  ])('$why is refused', async ({ sent }) => {
     expect(await codeOf(call(look, stage.people.painter, { boardId }, body(sent)))).toBe('400 bad-request');
   });
 

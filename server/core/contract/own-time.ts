@@ -85,6 +85,8 @@ export interface OwnAsk {
 }
 
 export interface QueueView {
+  /** Person id of the caller. */
+  meId: string;
   /** Whether there is any board on which the caller gives looks. */
   teaches: boolean;
   /** By promised day, then by how long they wait; those without a day after those with one. */
