@@ -14,6 +14,7 @@ import {
   useState,
 } from 'react';
 import type { MarkKind, MarkPaint } from '#server/core/live/layout.ts';
+import { greyOf } from '#server/core/look/nine-steps.ts';
 import { GrowingStore } from './growing-store.ts';
 import { EVERYTHING, type MarkFilter } from './mark-filter.ts';
 
@@ -25,8 +26,8 @@ export function nextKind(kind: HandKind): HandKind {
   return HAND_KINDS[(HAND_KINDS.indexOf(kind) + 1) % HAND_KINDS.length] ?? 'pin';
 }
 
-/** Middle grey, near the surround. */
-const FIRST_PAINT: MarkPaint = { hex: '#848484', width: 0.016, opacity: 0.8 };
+/** The middle one of the greys. */
+const FIRST_PAINT: MarkPaint = { hex: greyOf(50), width: 0.016, opacity: 0.8 };
 
 export interface MarkDesk {
   kind: HandKind;

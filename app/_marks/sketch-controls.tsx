@@ -48,11 +48,10 @@ export function SketchControls({ painting, acts }: SketchControlsProps) {
       </div>
       <Colours />
       <Brush />
-      {layer ? (
-        <Button weight="word" onClick={() => setLayer(null)}>
-          {words.another}
-        </Button>
-      ) : null}
+      {/* Always there, so that nothing moves under the hand with the first stroke. */}
+      <Button weight="word" disabled={!layer} onClick={() => setLayer(null)}>
+        {words.another}
+      </Button>
     </>
   );
 }
