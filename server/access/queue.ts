@@ -76,7 +76,7 @@ async function rowOf(ask: Ask, boards: SeenBoards, known: Known): Promise<QueueR
     board: { id: board.id, title: board.title },
     painting: { id: newest.id, caption: newest.caption, states: seen.states.length },
     referenceId: reference?.id ?? null,
-    intention: firstLine(await said.intention(newest.id)),
+    intention: veiled ? '' : firstLine(await said.intention(newest.id)),
     last: veiled ? null : await lastTime(seen.states, seen.view, mine, said),
     repeated: veiled ? [] : (known.repeated.get(ask.askedById) ?? []),
     news: await newsOfPainting(seen.states, on, known.seenBefore),

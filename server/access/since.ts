@@ -15,6 +15,7 @@ import { newsLine } from '../core/own-time/news-line.ts';
 import { listBoards } from '../store/boards.ts';
 import { newestUpdates } from '../store/live-documents.ts';
 import { type LookRow, looksOf, putLook, readLook, type SeenOfBoard } from '../store/looks.ts';
+import { newestPictures } from '../store/painters.ts';
 import { boardAsSeen } from './consent.ts';
 import { SaidOnBoard } from './said-on-board.ts';
 import type { Visitor } from './session.ts';
@@ -97,17 +98,29 @@ export async function newsOfBoards(visitor: Visitor): Promise<Record<string, New
     listBoards(visitor.personId, visitor.isHost),
   ]);
   const roles = new Map(boards.map(({ id, role }) => [id, role]));
-  const newest = await newestUpdates([...roles.keys()]);
+  const ids = looks.map(({ boardId }) => boardId).filter((id) => roles.has(id));
+  const [newest, posted] = await Promise.all([newestUpdates(ids), newestPictures(ids)]);
   const lines: Record<string, NewsLine> = {};
   for (const look of looks) {
     const role = roles.get(look.boardId);
+    const rooms = newest.get(look.boardId) ?? new Map();
+    if (!mayHaveNews(look, rooms, posted.get(look.boardId))) continue;
     const board = role ? await boardAsSeen(look.boardId, visitor, role) : null;
     if (!board) continue;
-    const news = await newsSince(look, board, newest.get(board.id) ?? new Map());
+    const news = await newsSince(look, board, rooms);
     const line = newsLine(news, board);
     if (line.pictures.length > 0) lines[board.id] = line;
   }
   return lines;
+}
+
+/** Told without reading a room: false where nothing was stored and nothing posted since all was seen. */
+function mayHaveNews(look: LookRow, newest: ReadonlyMap<string, bigint>, posted: Date | undefined): boolean {
+  if (look.unseen.length > 0 || (posted !== undefined && posted > look.at)) return true;
+  return [...newest].some(([room, id]) => {
+    const seen = look.rooms[room];
+    return (room === 'marks' || room.startsWith('painting/')) && !(seen && id <= BigInt(seen.through));
+  });
 }
 
 /**

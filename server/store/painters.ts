@@ -1,4 +1,4 @@
-/** Where somebody's paintings hang. IO: the database. */
+/** Where somebody's paintings hang, and where something was posted last. IO: the database. */
 import { database } from './database.ts';
 
 export interface Painting {
@@ -22,4 +22,14 @@ export async function paintingsBy(
     boards.set(boardId, [...(boards.get(boardId) ?? []), { id, follows: followsId, painterId }]);
   }
   return boards;
+}
+
+/** Board id -> when the newest picture on it was posted. */
+export async function newestPictures(boardIds: readonly string[]): Promise<Map<string, Date>> {
+  const rows = await database().picture.groupBy({
+    by: ['boardId'],
+    where: { boardId: { in: [...boardIds] } },
+    _max: { createdAt: true },
+  });
+  return new Map(rows.flatMap(({ boardId, _max }) => (_max.createdAt ? [[boardId, _max.createdAt]] : [])));
 }
