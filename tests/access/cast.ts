@@ -88,6 +88,10 @@ export function aBoard({ people, groupId }: Pick<Stage, 'people' | 'groupId'>): 
   return addBoard(people.owner.id, 'Reeds at the weir', groupId);
 }
 
+/** A painting by somebody, without pixels. */
+export const aPaintingOn = (boardId: string, painter: Somebody): Promise<string> =>
+  aPainting(boardId, painter.id);
+
 // Every handler takes a request and the parts of its address; which parts differs.
 type Handler = (request: Request, context: { params: Promise<never> }) => Promise<Response>;
 
