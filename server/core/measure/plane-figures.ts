@@ -71,7 +71,8 @@ export function tellsAirShare(kind: PlaneKind): boolean {
   return !WITHOUT_AIR_SHARE.includes(kind);
 }
 
-function chromaOfCells(a: Float32Array, b: Float32Array): Float32Array {
+/** C*ab of each cell. */
+export function chromaOfCells(a: Float32Array, b: Float32Array): Float32Array {
   const result = new Float32Array(a.length);
   for (let at = 0; at < a.length; at++) {
     const [p, q] = [a[at] as number, b[at] as number];
