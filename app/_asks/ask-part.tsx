@@ -8,13 +8,13 @@
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { LookedAt, Promised } from '#app/_queue/promised.tsx';
 import { useNow } from '#app/_queue/use-now.ts';
-import { calledBy, dayWords, momentWords, queueWords, sinceWords } from '#app/_words/en-queue.ts';
+import { calledBy, queueWords, sinceWords } from '#app/_words/en-queue.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import type { AskView } from '#server/core/contract/own-time.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
-import { dayOf } from '#server/core/own-time/days.ts';
 import { statesOf } from '#server/core/own-time/states.ts';
 import { may } from '#server/core/permissions/may.ts';
+import { answeredWords, promisedWords } from './ask-words.ts';
 import styles from './asks.module.css';
 import { PainterAsks } from './painter-asks.tsx';
 import { useAsks } from './use-asks.ts';
@@ -84,17 +84,4 @@ function Theirs({ ask, states, now, changed }: TheirsProps) {
       )}
     </>
   );
-}
-
-/** The promise as its painter reads it. */
-export function promisedWords({ promisedFor, promisedBy }: AskView, now: Date): string {
-  if (promisedFor === null) return words.waiting;
-  const today = dayOf(now);
-  const day = dayWords(promisedFor, today);
-  const by = promisedBy?.name ?? null;
-  return promisedFor < today ? words.passed(day, by) : words.promised(day, by);
-}
-
-export function answeredWords({ answeredAt, answeredBy, askedAbout, pictureId }: AskView, now: Date): string {
-  return words.answered(answeredBy?.name ?? '', momentWords(answeredAt ?? '', now), askedAbout !== pictureId);
 }

@@ -8,14 +8,13 @@ import { Button } from '#app/_ui/button.tsx';
 import { ChoiceField, TextField } from '#app/_ui/field.tsx';
 import { queueWords, sinceWords } from '#app/_words/en-queue.ts';
 import type { AskView } from '#server/core/contract/own-time.ts';
+import { ASK_LIMIT } from '#server/core/contract/own-time-limits.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import { may } from '#server/core/permissions/may.ts';
-import { answeredWords, promisedWords } from './ask-part.tsx';
+import { answeredWords, promisedWords } from './ask-words.ts';
 import styles from './asks.module.css';
 
 const { ask: words } = queueWords;
-/** Longest line to a teacher; the server takes no more. */
-const LONGEST = 400;
 
 interface PainterAsksProps {
   painting: PictureView;
@@ -116,7 +115,7 @@ function AskForm({ painting, ask, changed, close }: PainterAsksProps & { close()
       <TextField
         label={words.words}
         value={line}
-        maxLength={LONGEST}
+        maxLength={ASK_LIMIT}
         trouble={trouble}
         onChange={(event) => setLine(event.target.value)}
       />

@@ -6,13 +6,11 @@ import { Button } from '#app/_ui/button.tsx';
 import { Dialog } from '#app/_ui/dialog.tsx';
 import { queueWords } from '#app/_words/en-queue.ts';
 import type { PhraseView } from '#server/core/contract/own-time.ts';
+import { MOST_PHRASES, PHRASE_LIMIT } from '#server/core/contract/own-time-limits.ts';
 import { usePhrases } from './phrase-store.ts';
 import styles from './phrases.module.css';
 
 const { phrases: words } = queueWords;
-/** Longest phrase and most phrases; the server takes no more. */
-const LONGEST = 600;
-const MOST = 200;
 
 export function PhraseBook() {
   const { board } = useBoardLive();
@@ -24,10 +22,10 @@ export function PhraseBook() {
         {words.private} {words.slots}
       </p>
       <p role="alert">{trouble}</p>
-      {kept.length < MOST ? (
+      {kept.length < MOST_PHRASES ? (
         <WordsForm label={words.add} sendWord={words.addIt} send={(text) => store.keep(text)} />
       ) : (
-        <p>{words.full(MOST)}</p>
+        <p>{words.full(MOST_PHRASES)}</p>
       )}
       <ol className={styles.book}>
         {kept.map((phrase, at) => (
@@ -100,7 +98,7 @@ function WordsForm({ label, first = '', sendWord, send, cancel }: WordsFormProps
       <textarea
         id={id}
         rows={2}
-        maxLength={LONGEST}
+        maxLength={PHRASE_LIMIT}
         value={text}
         onChange={(event) => setText(event.target.value)}
       />

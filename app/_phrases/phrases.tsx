@@ -8,6 +8,7 @@ import { type KeyboardEvent, type RefObject, useId, useRef, useState } from 'rea
 import { flushSync } from 'react-dom';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { queueWords } from '#app/_words/en-queue.ts';
+import { PHRASE_LIMIT } from '#server/core/contract/own-time-limits.ts';
 import { fillSlots, insertAt } from '#server/core/own-time/slots.ts';
 import { may } from '#server/core/permissions/may.ts';
 import { PhraseList } from './phrase-list.tsx';
@@ -16,8 +17,6 @@ import styles from './phrases.module.css';
 import { type About, useSlots } from './use-slots.ts';
 
 const { phrases: words } = queueWords;
-/** Longest phrase the server keeps, in characters. */
-const LONGEST = 600;
 /** So much of what was said last stands on the button that keeps it. */
 const SHOWN = 40;
 
@@ -103,7 +102,7 @@ function Opened({
           <button
             type="button"
             className={styles.word}
-            onClick={async () => setKept(await store.keep(keepable.slice(0, LONGEST)))}
+            onClick={async () => setKept(await store.keep(keepable.slice(0, PHRASE_LIMIT)))}
           >
             {written ? words.keepWritten : words.keepSaid(shortened(keepable))}
           </button>

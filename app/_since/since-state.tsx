@@ -22,15 +22,12 @@ import { fetchNews, sayLooked } from '#app/_api/own-time.ts';
 import { useBoardLive, useRoomDocument } from '#app/_live/board-live.tsx';
 import { useTools } from '#app/_workspace/tools.tsx';
 import type { BoardNews } from '#server/core/contract/own-time.ts';
+import { MOST_UNSEEN, VECTOR_LIMIT } from '#server/core/contract/own-time-limits.ts';
 
 /** Looking for less than this is passing by. */
 const LOOKED_MS = 4000;
 /** What comes into view within this long is told at once. */
 const GATHER_MS = 3000;
-/** The server takes no longer lists. */
-const MOST_UNSEEN = 500;
-/** A room with a longer state vector, in base64, is left to be read again. */
-const LONGEST_VECTOR = 40_000;
 
 interface Since {
   /** Null before it is known and for somebody who never looked here before. */
@@ -122,7 +119,8 @@ function useVectors(): () => Record<string, string> {
     const vectors = [...rooms.current].map(
       ([room, doc]) => [room, base64(Y.encodeStateVector(doc))] as const,
     );
-    return Object.fromEntries(vectors.filter(([, vector]) => vector.length <= LONGEST_VECTOR));
+    // A room with a longer one is left to be read again.
+    return Object.fromEntries(vectors.filter(([, vector]) => vector.length <= VECTOR_LIMIT));
   }, []);
 }
 

@@ -4,9 +4,8 @@
  * Plain and kind: nobody is late, a day has passed. Days are said as people say them. Pure but for the reader's own
  * time zone.
  */
-import type { NewsLine, PictureName, QueueRow, Repeated } from '#server/core/contract/own-time.ts';
+import type { NewsLine, PictureName, QueueRow, Repeated, SaidState } from '#server/core/contract/own-time.ts';
 import type { PersonView } from '#server/core/contract/responses.ts';
-import type { AnswerState } from '#server/core/live/layout.ts';
 import { dayOf, daysBetween } from '#server/core/own-time/days.ts';
 
 const SMALL = [
@@ -174,7 +173,7 @@ export const queueWords = {
     declined: 'left as it is',
     tried: 'tried',
     done: 'done',
-  } satisfies Record<AnswerState, string>,
+  } satisfies Record<SaidState, string>,
 
   promise: {
     waits: (since: string, of: string | null) =>

@@ -1,7 +1,7 @@
 /** Phrases that one person keeps for themselves: every statement here names that person. IO: the database. */
 import { randomUUID } from 'node:crypto';
 import type { PhraseView } from '../core/contract/own-time.ts';
-import { MOST_PHRASES } from '../core/contract/own-time-requests.ts';
+import { MOST_PHRASES } from '../core/contract/own-time-limits.ts';
 import { database } from './database.ts';
 
 const ORDER = [{ place: 'asc' }, { createdAt: 'asc' }, { id: 'asc' }] as const;

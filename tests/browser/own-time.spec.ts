@@ -128,6 +128,8 @@ test('asked, promised, answered with a phrase in two clicks, seen to be new, tri
 
   await test.step('the painter says that it was tried, posts the next state and asks anew', async () => {
     const { page } = painter;
+    // The teacher is away meanwhile.
+    await teacher.page.goto(server.url);
     const remark = page.getByRole('listitem').filter({ hasText: 'far hills' });
     await remark.getByRole('button', { name: 'Tried' }).click();
     const fields = { kind: 'painting', caption: 'Low tide', follows: first.id };
@@ -138,7 +140,7 @@ test('asked, promised, answered with a phrase in two clicks, seen to be new, tri
     await expect(page.getByText('You asked for a look today.')).toBeVisible();
   });
 
-  await test.step('the queue says what was said last time and that it was tried, after a restart of the page too', async () => {
+  await test.step('the queue says what was said last time and that it was tried, and what is new', async () => {
     const { page } = teacher;
     await page.goto(`${server.url}/queue`);
     const row = page.getByRole('article', { name: 'Pia, “Low tide”' });

@@ -1,7 +1,7 @@
 /** Askings, phrases and what was seen lie in the store: they outlive a restart, and go with what they are about. */
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
-import { MOST_PHRASES } from '#server/core/contract/own-time-requests.ts';
+import { MOST_PHRASES } from '#server/core/contract/own-time-limits.ts';
 import { addAsk, answerAsk, asksOn, findAsk, promiseDay, withdrawAsk } from '#server/store/asks.ts';
 import { addBoard } from '#server/store/boards.ts';
 import { database } from '#server/store/database.ts';

@@ -1,4 +1,5 @@
-import { MOST_PHRASES, PhraseRequest } from '#server/core/contract/own-time-requests.ts';
+import { MOST_PHRASES } from '#server/core/contract/own-time-limits.ts';
+import { PhraseRequest } from '#server/core/contract/own-time-requests.ts';
 import { Problem } from '#server/core/problem.ts';
 import { handle, readJson } from '#server/http/respond.ts';
 import { visitorOf } from '#server/http/visitor.ts';

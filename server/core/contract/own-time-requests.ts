@@ -1,12 +1,7 @@
 /** What a browser sends about askings, phrases and looking; parsed at the border and trusted afterwards. Pure. */
 import { z } from 'zod';
-import { isDay } from '../own-time/days.ts';
-
-/** Longest line of a painter who asks, in characters. */
-export const ASK_LIMIT = 400;
-/** Longest phrase in characters, and most phrases of one person. */
-export const PHRASE_LIMIT = 600;
-export const MOST_PHRASES = 200;
+import { isDay } from './day.ts';
+import { ASK_LIMIT, MOST_UNSEEN, PHRASE_LIMIT, VECTOR_LIMIT } from './own-time-limits.ts';
 
 const Id = z.string().min(1).max(64);
 
@@ -37,13 +32,13 @@ export const PhraseChange = z.union([
   z.strictObject({ before: Id.nullable() }),
 ]);
 
-const RoomSeen = z.string().max(40_000);
+const RoomSeen = z.string().max(VECTOR_LIMIT);
 
 /** How far the rooms that are open in the browser were seen, as Yjs state vectors in base64, and what was not. */
 export const LookedRequest = z.strictObject({
   rooms: z
     .record(z.string().regex(/^(setup|marks|painting\/[0-9a-z-]{1,64})$/), RoomSeen)
     .refine((rooms) => Object.keys(rooms).length <= 60, 'At most 60 rooms.'),
-  unseen: z.array(Id).max(500),
+  unseen: z.array(Id).max(MOST_UNSEEN),
 });
 export type LookedRequest = z.infer<typeof LookedRequest>;

@@ -2,7 +2,6 @@
  * What the server answers about looks that were asked for, a person's own phrases, and what is new since they looked.
  * Types only; handlers and screens share them.
  */
-import type { AnswerState } from '../live/layout.ts';
 import type { PersonView } from './responses.ts';
 
 /** A painter asked for a look at one painting. */
@@ -27,6 +26,9 @@ export interface AskView {
   answeredBy: PersonView | null;
 }
 
+/** What became of a remark or a card, as its painter said. */
+export type SaidState = 'open' | 'accepted' | 'adapted' | 'declined' | 'tried' | 'done';
+
 /** What somebody said on an earlier occasion, and what became of it. */
 export interface SaidThen {
   /** Id of a mark, or key of a card. */
@@ -34,7 +36,7 @@ export interface SaidThen {
   /** Plane or part in words; empty = the picture as a whole. */
   where: string;
   words: string;
-  state: AnswerState;
+  state: SaidState;
   /** The painter's own words to it; may be empty. */
   answer: string;
 }

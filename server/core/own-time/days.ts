@@ -8,13 +8,6 @@ const DAY_MS = 24 * 60 * 60 * 1000;
 /** A look is usually promised within 48 to 72 hours (common practice, no source). */
 const USUAL_DAYS = 3;
 
-/** Whether the text is a day that exists, such as '2026-02-28'. */
-export function isDay(text: string): boolean {
-  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;
-  const at = Date.parse(`${text}T00:00:00Z`);
-  return !Number.isNaN(at) && new Date(at).toISOString().startsWith(text);
-}
-
 /** The day on the calendar of whoever's clock it is (local time of `now`). */
 export function dayOf(now: Date): string {
   const two = (part: number) => String(part).padStart(2, '0');

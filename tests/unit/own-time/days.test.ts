@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dayWords, momentWords } from '#app/_words/en-queue.ts';
-import { dayAfter, dayOf, daysBetween, isDay, suggestedDay } from '#server/core/own-time/days.ts';
+import { isDay } from '#server/core/contract/day.ts';
+import { dayAfter, dayOf, daysBetween, suggestedDay } from '#server/core/own-time/days.ts';
 
 describe('a day', () => {
   test.each(['2024-02-29', '2026-12-31', '2000-02-29'])('%s exists', (day) => expect(isDay(day)).toBe(true));
