@@ -85,15 +85,6 @@ export function stopClass(doc: Y.Doc): void {
   edit(doc, () => doc.getMap('class').delete('now'));
 }
 
-/** @param order Ids of paintings; the running turn goes on wherever it stands in it. */
-export function setOrder(doc: Y.Doc, order: readonly string[]): void {
-  edit(doc, () => doc.getMap('class').set('order', [...order]));
-}
-
-export function setLengths(doc: Y.Doc, lengths: Lengths): void {
-  edit(doc, () => doc.getMap('class').set('lengths', { ...lengths }));
-}
-
 /** Switches of who runs the class: `closed` = nobody else marks; `quiet` = marks are drawn on no screen. */
 export function setSwitch(doc: Y.Doc, name: 'closed' | 'quiet', on: boolean): void {
   edit(doc, () => {
