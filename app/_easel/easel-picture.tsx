@@ -19,7 +19,7 @@ import { GrowingMark } from '#app/_marks/mark-lines.tsx';
 import { NewPlace } from '#app/_marks/mark-words.tsx';
 import { useMarkHand } from '#app/_marks/use-mark-hand.ts';
 import { useMarkLabel } from '#app/_marks/use-mark-words.ts';
-import { useShownMarks } from '#app/_marks/use-shown-marks.ts';
+import { useDrawsOver, useShownMarks } from '#app/_marks/use-shown-marks.ts';
 import { CaptureOverlay } from '#app/_photo/capture-overlay.tsx';
 import { PhotoLayer } from '#app/_photo/photo-layer.tsx';
 import { type PhotoHand, usePhotoHand } from '#app/_photo/use-photo-hand.ts';
@@ -75,6 +75,7 @@ export function EaselPicture({ picture, label, squared, righted, clip, swipe }: 
   );
   const own = useShownMarks(picture.id);
   const labelOf = useMarkLabel(picture.id);
+  const passing = useDrawsOver();
   const badge = (planeId && places.badges.get(planeId)) || null;
   const outlining = useOutlineHand(picture, frame, badge && frame.original(badge));
   const photo = usePhotoHand(picture);
@@ -131,6 +132,7 @@ export function EaselPicture({ picture, label, squared, righted, clip, swipe }: 
           {...{ frame, aspect, labelOf, choose }}
           kind={picture.kind}
           chosenId={markId}
+          passing={passing}
         />
       ) : null}
       <CarryLayer />

@@ -80,22 +80,30 @@ interface MarkLayerProps {
   aspect: number;
   kind: 'reference' | 'painting';
   chosenId: string | null;
+  /** Presses go through to the picture: the hand draws, and a line may begin on a number. */
+  passing: boolean;
   labelOf(mark: MarkView): string;
   choose(markId: string): void;
 }
 
 export const MarkLayer = memo(function MarkLayer(props: MarkLayerProps) {
-  const { marks, frame, aspect, kind, chosenId, labelOf, choose } = props;
+  const { marks, frame, aspect, kind, chosenId, passing, labelOf, choose } = props;
   const sketches = useMemo(() => marks.filter((mark) => mark.kind === 'sketch'), [marks]);
   const spots = marks.filter(({ number }) => number !== null);
   const first = spots.some(({ id }) => id === chosenId) ? chosenId : spots[0]?.id;
   return (
     <>
       <SketchLayer marks={sketches} frame={frame} aspect={aspect} />
-      <MarkLines {...{ marks, frame, aspect, chosenId, choose }} />
+      <MarkLines {...{ marks, frame, aspect, chosenId, passing, choose }} />
       {spots.length > 0 ? (
         // biome-ignore lint/a11y/useSemanticElements: a fieldset would draw its own frame; these are places on a picture.
-        <div role="group" aria-label={words.onPicture[kind]} onKeyDown={goAlong}>
+        <div
+          className={styles.spots}
+          role="group"
+          aria-label={words.onPicture[kind]}
+          data-passing={passing || undefined}
+          onKeyDown={goAlong}
+        >
           {spots.map((mark) => (
             <Spot
               key={mark.id}

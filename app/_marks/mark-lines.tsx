@@ -37,10 +37,19 @@ function middleLine(kind: MarkKind, points: Mark['points'], frame: Frame, aspect
 }
 
 /** A layer in the box of `shape-path`. */
-function Lines({ aspect, children }: { aspect: number; children: ReactNode }) {
+function Lines({
+  aspect,
+  passing = false,
+  children,
+}: {
+  aspect: number;
+  passing?: boolean;
+  children: ReactNode;
+}) {
   return (
     <svg
       className={styles.lines}
+      data-passing={passing || undefined}
       viewBox={`0 0 ${BOX} ${BOX * aspect}`}
       preserveAspectRatio="none"
       aria-hidden="true"
@@ -112,12 +121,15 @@ interface LinesProps {
   frame: Frame;
   aspect: number;
   chosenId: string | null;
+  /** Presses go through to the picture: the hand draws. */
+  passing: boolean;
   choose(markId: string): void;
 }
 
-export const MarkLines = memo(function MarkLines({ marks, frame, aspect, chosenId, choose }: LinesProps) {
+export const MarkLines = memo(function MarkLines(props: LinesProps) {
+  const { marks, frame, aspect, chosenId, passing, choose } = props;
   return (
-    <Lines aspect={aspect}>
+    <Lines aspect={aspect} passing={passing}>
       {marks.map((mark) =>
         DRAWN.has(mark.kind) ? (
           <MarkLine key={mark.id} {...{ mark, frame, aspect, choose }} chosen={mark.id === chosenId} />

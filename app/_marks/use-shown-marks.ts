@@ -12,6 +12,13 @@ import { markState } from '#server/core/live/remarks.ts';
 import { useMarkDesk } from './mark-desk.tsx';
 import { passes } from './mark-filter.ts';
 
+/** Whether the hand draws just now, or looks for a colour, so that what lies on the picture must not stop it. */
+export function useDrawsOver(): boolean {
+  const { tool } = useTools();
+  const { kind, taking } = useMarkDesk();
+  return tool === 'mark' && (taking || (kind !== 'pin' && kind !== 'text' && kind !== 'patch'));
+}
+
 export function useShownMarks(pictureId: string): readonly MarkView[] {
   const { marks, answersOf } = useBoardLive();
   const { markId } = useTools();
