@@ -72,11 +72,11 @@ function Pictures() {
             {...(over ? { clip: `inset(0 calc(100% - ${share}) 0 0)` } : {})}
           />
         )}
-        {painting ? (
-          <OnEasel picture={painting} {...(over ? { clip: `inset(0 0 0 ${share})` } : {})} />
-        ) : reference ? (
-          <Nothing>{words.easel.noPainting}</Nothing>
-        ) : null}
+        <PaintingPlace
+          reference={reference}
+          painting={painting}
+          {...(over ? { clip: `inset(0 0 0 ${share})` } : {})}
+        />
         {over ? <WipeEdge edge={edge} setEdge={setEdge} /> : null}
       </div>
       <EaselBar reference={reference} painting={painting} />
@@ -85,15 +85,20 @@ function Pictures() {
   );
 }
 
-interface ReferencePlaceProps {
+interface PlaceProps {
   reference: PictureView | null;
   painting: PictureView | null;
   clip?: string;
 }
 
-function ReferencePlace({ reference, painting, clip }: ReferencePlaceProps) {
+function ReferencePlace({ reference, painting, clip }: PlaceProps) {
   if (reference) return <OnEasel picture={reference} {...(clip ? { clip } : {})} />;
   return <Nothing>{painting ? words.easel.fromLife : words.easel.noPictures}</Nothing>;
+}
+
+function PaintingPlace({ reference, painting, clip }: PlaceProps) {
+  if (painting) return <OnEasel picture={painting} {...(clip ? { clip } : {})} />;
+  return reference ? <Nothing>{words.easel.noPainting}</Nothing> : null;
 }
 
 /** What stands where while the photo of the painting is put right; null while another tool is in hand. */
