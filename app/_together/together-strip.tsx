@@ -118,7 +118,6 @@ function Running() {
   return (
     <>
       <Switch
-        on={mine}
         how={words.bringHow}
         onPress={() => setLook(doc, mine ? null : { personId: board.me.id, since: Date.now() })}
       >
