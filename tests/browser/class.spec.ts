@@ -71,7 +71,7 @@ async function onTo({ teacher }: Cast, step: string): Promise<void> {
 
 /** Sets a pin with words on the painting. */
 async function mark(page: Page, x: number, y: number, text: string): Promise<void> {
-  await page.getByRole('button', { name: /^Mark/ }).first().click();
+  await page.getByRole('button', { name: 'Mark', exact: true }).click();
   const at = await placeOn(stageOf(page, 'Painting'), x, y);
   await page.mouse.click(at.x, at.y);
   await page.getByLabel('What do you see here?').fill(text);
@@ -79,7 +79,7 @@ async function mark(page: Page, x: number, y: number, text: string): Promise<voi
 }
 
 test('four browsers play a whole turn', async ({ guest, server }) => {
-  test.setTimeout(420_000);
+  test.setTimeout(600_000);
   const host = await server.enter('Hedda');
   const { id: boardId } = await makeBoard(server, host, 'The Thursday class');
   const as = async (name: string, role: string) => guest(name, await anInvite(server, host, boardId, role));
@@ -195,7 +195,7 @@ test('four browsers play a whole turn', async ({ guest, server }) => {
       .fill('Cold hills that keep their distance; I warmed them on purpose.');
     for (const { page } of [cast.teacher, cast.peer, cast.late]) {
       await expect(page.getByText('Cold hills that keep their distance').first()).toBeVisible();
-      await expect(page.getByRole('button', { name: /^Mark/ })).toHaveCount(0);
+      await expect(page.getByRole('button', { name: 'Mark', exact: true })).toHaveCount(0);
     }
   });
 
@@ -225,7 +225,7 @@ test('four browsers play a whole turn', async ({ guest, server }) => {
   await test.step('priorities: the teacher first, then all', async () => {
     await onTo(cast, 'Priorities');
     await allAt(cast, 'Priorities');
-    await expect(cast.late.page.getByRole('button', { name: /^Mark/ })).toHaveCount(0);
+    await expect(cast.late.page.getByRole('button', { name: 'Mark', exact: true })).toHaveCount(0);
     await mark(cast.teacher.page, 0.5, 0.4, 'First: the far hills come forward.');
     await cast.teacher.page.getByRole('button', { name: 'Let everybody mark' }).click();
     await mark(cast.late.page, 0.7, 0.45, 'Their darks are as heavy as the wood.');
@@ -263,7 +263,7 @@ test('four browsers play a whole turn', async ({ guest, server }) => {
     await strip(cast.teacher.page).getByRole('button', { name: 'End the class' }).click();
     await expect(cast.teacher.page.getByText('Everybody in the order had a turn.')).toBeVisible();
     for (const { page } of Object.values(cast)) await expect(strip(page)).toHaveCount(0);
-    await expect(cast.late.page.getByRole('button', { name: /^Mark/ }).first()).toBeVisible();
+    await expect(cast.late.page.getByRole('button', { name: 'Mark', exact: true })).toBeVisible();
   });
 
   for (const [name, { troubles }] of Object.entries(cast)) {
