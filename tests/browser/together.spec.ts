@@ -54,7 +54,8 @@ test('two people mark one board together', async ({ guest, server }) => {
   await expect(teacher.page.getByText('Lift the darks?').first()).toBeVisible();
 
   // A freehand line drawn by the peer reaches the teacher.
-  await peer.page.getByRole('button', { name: /^Draw/ }).first().click();
+  await peer.page.getByRole('button', { name: /^Mark/ }).first().click();
+  await peer.page.getByRole('radio', { name: 'Line', exact: true }).click();
   const peerStage = stageOf(peer.page, 'Painting');
   const from = await placeOn(peerStage, 0.2, 0.3);
   const to = await placeOn(peerStage, 0.6, 0.35);
