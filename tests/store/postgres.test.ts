@@ -17,6 +17,7 @@ import { joinByInvite } from '#server/store/joining.ts';
 import { migrationNames } from '#server/store/migration-engine.ts';
 import { closeDatabase, openDatabase } from '#server/store/open-database.ts';
 import { openPostgres } from '#server/store/postgres.ts';
+import { PERSISTENCE } from './persistence-cases.ts';
 
 const INSTALLER = 'apt-get';
 const PROGRAMS = programs();
@@ -123,6 +124,11 @@ function onARealServer(): void {
       expect(await database().member.count({ where: { inviteId: invite.id } })).toBe(3);
       expect(await database().person.count({ where: { name: { startsWith: `${round}-` } } })).toBe(3);
     }
+  });
+
+  test.each(PERSISTENCE)('$name', async ({ run }) => {
+    await openDatabase({ dataFolder: folder, databaseUrl: url });
+    await run();
   });
 
   test('with a database that a newer version wrote is refused', async () => {
