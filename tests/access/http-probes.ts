@@ -2,7 +2,6 @@
 
 import { PUT as putConsent } from '#app/api/boards/[boardId]/consents/[personId]/[use]/route.ts';
 import { GET as seeConsents } from '#app/api/boards/[boardId]/consents/route.ts';
-import { GET as seeImpressions } from '#app/api/boards/[boardId]/impressions/[pictureId]/route.ts';
 import { DELETE as endInvite } from '#app/api/boards/[boardId]/invites/[token]/route.ts';
 import { GET as listInvites, POST as makeInvite } from '#app/api/boards/[boardId]/invites/route.ts';
 import { GET as seeMeasures } from '#app/api/boards/[boardId]/measures/[pictureId]/route.ts';
@@ -31,15 +30,14 @@ import {
   GET as seeGroup,
 } from '#app/api/groups/[groupId]/route.ts';
 import { POST as makeReturnLink } from '#app/api/people/[personId]/return-link/route.ts';
-import { nextStep, startClass } from '#server/core/class/run.ts';
-import { USUAL_LENGTHS } from '#server/core/class/steps.ts';
 import type { ConsentView } from '#server/core/contract/responses.ts';
 import type { Relation } from '#server/core/permissions/may.ts';
 import type { Action } from '#server/core/permissions/table.ts';
 import { sayConsent } from '#server/store/consents.ts';
 import { addInvite } from '#server/store/invites.ts';
-import { aPainting, eventually, type Somebody } from '#tests/live/a-live-server.ts';
+import { aPainting, type Somebody } from '#tests/live/a-live-server.ts';
 import { aBoard, aGroup, call, type Outcome, outcomeOf, type Stage } from './cast.ts';
+import { CLASS_PROBES } from './class-probes.ts';
 import { DECENCY_PROBES } from './decency-probes.ts';
 import { OWN_TIME_PROBES } from './own-time-probes.ts';
 
@@ -166,26 +164,7 @@ export const HTTP_PROBES: Record<HttpAction, Probe[]> = {
       call(deleteBoard, who, { boardId }, { method: 'DELETE' }),
     ),
   ],
-  'impressions.see': [
-    {
-      what: 'reads them',
-      relations: OTHER,
-      act: async (stage, who, whose) => {
-        const boardId = await aBoard(stage);
-        const pictureId = await aPainting(boardId, whose.id);
-        const { live } = stage.server;
-        await live.writeAsServer(boardId, 'class', (doc) => {
-          startClass(doc, [{ pictureId, painterId: whose.id }], USUAL_LENGTHS);
-          nextStep(doc, () => whose.id);
-        });
-        await eventually(
-          'they are revealed',
-          async () => (await live.impressionsOf(boardId, pictureId)) !== null,
-        );
-        return outcomeOf(await call(seeImpressions, who, { boardId, pictureId }));
-      },
-    },
-  ],
+  ...CLASS_PROBES,
   'reference.post': [posting('reference')],
   'painting.post': [posting('painting')],
   'painting.note': [

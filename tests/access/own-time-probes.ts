@@ -9,6 +9,7 @@ import { GET as seeQueue } from '#app/api/queue/route.ts';
 import type { AskView, QueueView } from '#server/core/contract/own-time.ts';
 import type { Relation } from '#server/core/permissions/may.ts';
 import { addAsk } from '#server/store/asks.ts';
+import { database } from '#server/store/database.ts';
 import { aPainting, type Somebody } from '#tests/live/a-live-server.ts';
 import { aBoard, call, outcomeOf, type Stage } from './cast.ts';
 import type { HttpAction, Probe } from './http-probes.ts';
@@ -88,6 +89,8 @@ export const OWN_TIME_PROBES = {
       what: 'looks what waits',
       relations: OWN_OR_NOT,
       act: async (stage, who, whose) => {
+        // What the other cells asked for is out of the way: this is about one asking.
+        await database().ask.deleteMany();
         const { boardId, askId } = await anAsking(stage, whose);
         const answer = await call(seeQueue, who, {});
         if (!answer.ok) return outcomeOf(answer);
