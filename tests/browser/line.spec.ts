@@ -9,6 +9,9 @@ import { aLineTo, type BadLine } from './bad-line.ts';
 import { PAINTING_BANDS, REFERENCE_BANDS, sceneFile } from './scenes.ts';
 import { expect, makeBoard, placeOn, postPicture, stageOf, test } from './story.ts';
 
+// Two or three browsers, and lines that are tried again only after a while.
+test.describe.configure({ timeout: 240_000 });
+
 const BACK = { timeout: 45_000 };
 
 async function aBoard(server: AServer, title: string) {
@@ -117,7 +120,6 @@ test('a line frozen for a minute comes back with nothing lost, on either side', 
   browser,
   server,
 }) => {
-  test.setTimeout(240_000);
   const { id, invite } = await aBoard(server, 'A minute without a line');
   const who = await server.enter('Hanne', await invite('peer'));
   const other = await server.enter('Teodor', await invite('teacher'));
@@ -317,7 +319,6 @@ test('who looks with somebody sees the same spot in the same way, until their ow
   browser,
   server,
 }) => {
-  test.setTimeout(240_000);
   const { host, peer, end } = await threeScreens(browser, server, 'Four eyes');
   await peer.getByRole('button', { name: 'Look with Hedda' }).click();
   await expect(peer.getByText('You look with Hedda.')).toBeVisible();
@@ -348,7 +349,6 @@ test('everybody is brought to a view, may let go, and stays where they were when
   browser,
   server,
 }) => {
-  test.setTimeout(240_000);
   const { host, peer, phone, end } = await threeScreens(browser, server, 'All together');
   await zoomIn(host, 0.5, 0.5);
   await host.getByRole('button', { name: 'Bring everybody' }).click();
