@@ -7,9 +7,10 @@ import {
   transmission,
   VISUAL_RANGE_CONSTANT,
 } from '#server/core/colour/air-law.ts';
-import { lightnessFromLuminance } from '#server/core/colour/lab.ts';
+import { labFromRgb, lightnessFromLuminance } from '#server/core/colour/lab.ts';
 import { codeOfLinear } from '#server/core/colour/transfer.ts';
 import { slidingMinimum } from '#server/core/image/sliding-minimum.ts';
+import { airChange, changeAir, LEAST_THROUGH } from '#server/core/plan/air/through-air.ts';
 import table from './aerial-perspective.json' with { type: 'json' };
 
 const { data } = table;
@@ -68,6 +69,72 @@ describe('Koschmieder (1924), with visual range at 2 % (AMS) and optical range a
       expect(channel).toBeCloseTo(linear_rgb[at] as number, 5);
     });
     expect(seen.map(codeOfLinear)).toEqual(srgb_8bit);
+  });
+});
+
+describe('visibility and extinction, AMS Glossary and the international visibility code (ITU-R P.1817-1)', () => {
+  it.each(table.visibility_code.rows)('bounds $name', ({ from_km, to_km, beta_from, beta_to }) => {
+    // Printed to four decimals, the last of them at 50 km from 3.912 rather than from ln 50.
+    const bounds: [number | null, number | null][] = [
+      [from_km, beta_from],
+      [to_km, beta_to],
+    ];
+    for (const [rangeKm, beta] of bounds) {
+      if (rangeKm === null || beta === null) continue;
+      const found = extinctionFromVisualRange(rangeKm);
+      expect(Math.abs(found - beta) / beta).toBeLessThanOrEqual(0.0006);
+    }
+  });
+
+  it('loses 17.0 dB a km at a visual range of 1 km, and 13.0 at an optical range of 1 km', () => {
+    const lossDb = (extinctionPerKm: number): number => -10 * Math.log10(transmission(extinctionPerKm, 1));
+    expect(lossDb(extinctionFromVisualRange(1))).toBeCloseTo(table.constants.db_per_km_at_V_1km_2pct, 4);
+    expect(lossDb(OPTICAL_RANGE_CONSTANT)).toBeCloseTo(table.constants.db_per_km_at_MOR_1km, 4);
+  });
+
+  it('sees 337 km through pure air at 550 nm', () => {
+    const green = table.rayleigh.rows.find(({ nm }) => nm === 550)?.beta_per_km ?? Number.NaN;
+    expect(VISUAL_RANGE_CONSTANT / green).toBeCloseTo(337, 0);
+  });
+});
+
+describe('taking the air out again', () => {
+  it.each(data.coloured_hill.rows.slice(0, 5))(
+    'gives the hill back from $d_km km',
+    ({ d_km, linear_rgb }) => {
+      // A grey air law in each channel: beta of green stands for all, and the veil is mixed anew.
+      const { J_linear, A_linear, beta_rgb_per_km } = data.coloured_hill;
+      const through = transmission(beta_rgb_per_km[1] as number, d_km);
+      const air = labFromRgb(A_linear as [number, number, number]);
+      const seen = J_linear.map((thing, at) => seenThroughAir(thing, A_linear[at] as number, through));
+      expect(seen[1]).toBeCloseTo(linear_rgb[1] as number, 5);
+      const found = changeAir(Float32Array.from(seen), airChange({ air, through }, { air, through: 1 }));
+      J_linear.forEach((thing, at) => {
+        expect(found.linear[at]).toBeCloseTo(thing, 5);
+      });
+    },
+  );
+
+  it('follows J = (I − A) / max(t, 0.1) + A of He, Sun & Tang on the worked example', () => {
+    const { image, A, t } = data.dark_channel_example;
+    expect(LEAST_THROUGH).toBe(table.dark_channel_prior.t0);
+    const air = labFromRgb(A as [number, number, number]);
+    image.flat().forEach((text, pixel) => {
+      const through = t.flat()[pixel] as number;
+      const seen = text.split(' ').map(Number);
+      const found = changeAir(Float32Array.from(seen), airChange({ air, through }, { air, through: 1 }));
+      seen.forEach((channel, at) => {
+        const veil = A[at] as number;
+        const thing = (channel - veil) / Math.max(through, table.dark_channel_prior.t0) + veil;
+        expect(found.linear[at]).toBeCloseTo(Math.min(1, Math.max(0, thing)), 5);
+      });
+    });
+  });
+
+  it('takes no transmission for smaller than 0.1', () => {
+    const air = { L: 80, a: 0, b: 0 };
+    const out = (through: number) => airChange({ air, through }, { air, through: 1 });
+    expect(out(0.001)).toEqual(out(0.1));
   });
 });
 

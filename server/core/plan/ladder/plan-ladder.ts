@@ -56,9 +56,11 @@ function grouped(
     (group) => `The ${groupName(group.members.map(({ plane }) => plane.name))} are planned as one plane.`,
   );
   if (count !== null && groups.length !== count) {
-    notes.push(
-      `${count} planes are wished for; the photograph gives ${groups.length}. Divide or add a plane, or wish for fewer.`,
-    );
+    const why =
+      groups.length < count
+        ? 'The photograph has no more: divide a plane, or add one.'
+        : 'Sky and land are never planned as one.';
+    notes.push(`Planes in the plan: ${groups.length} instead of ${count}. ${why}`);
   }
   return { groups, notes };
 }
