@@ -3,6 +3,7 @@
  * outlives its page, what was refused leaves no ghost, copies go with access; and whoever looks with somebody sees the
  * same spot on a screen of any size.
  */
+import AxeBuilder from '@axe-core/playwright';
 import type { Browser, Page } from '@playwright/test';
 import type { AServer, Entered } from '#tests/helpers/a-server.ts';
 import { aLineTo, type BadLine } from './bad-line.ts';
@@ -26,6 +27,13 @@ async function aBoard(server: AServer, title: string) {
     return (await server.json<{ token: string }>(owner, `/api/boards/${id}/invites`, 'POST', body)).token;
   };
   return { id, owner, invite };
+}
+
+async function troublesOf(page: Page): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page })
+    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+    .analyze();
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join('; ')}`);
 }
 
 /** A browser of somebody who entered before, on a line of its own choice. */
@@ -366,6 +374,8 @@ test('everybody is brought to a view, may let go, and stays where they were when
   await host.getByRole('button', { name: 'Bring them again' }).click();
   await expect(peer.getByText(/you look with them/)).toBeVisible();
   await sameSpot(host, peer);
+
+  for (const page of [host, peer, phone]) expect(await troublesOf(page)).toEqual([]);
 
   // Marks are put away on every screen by one tap, and the marking is closed.
   await sayMidWindow(host, 'A mark for all.');
