@@ -6,6 +6,7 @@
 import type { MeasureDocument, PlaneGap, PlaneMeasures } from '../core/contract/measures.ts';
 import { gapWords } from '../core/gaps/gap-words.ts';
 import { swappedWords } from '../core/gaps/order-words.ts';
+import { aligned } from './aligned.ts';
 
 type Key =
   | 'share'
@@ -52,16 +53,6 @@ function line(name: string, picture: string, figures: Figures, signed: boolean):
   return [name, picture, ...COLUMNS.map((column) => cell(figures, column, signed))];
 }
 
-function aligned(lines: readonly (readonly string[])[]): string[] {
-  const widths = (lines[0] ?? []).map((_, at) => Math.max(...lines.map((cells) => (cells[at] ?? '').length)));
-  return lines.map((cells) =>
-    cells
-      .map((text, at) => (at < 2 ? text.padEnd(widths[at] ?? 0) : text.padStart(widths[at] ?? 0)))
-      .join('  ')
-      .trimEnd(),
-  );
-}
-
 function notesOf(document: MeasureDocument): string[] {
   return document.planes.flatMap(({ name, reference, painting }) => [
     ...(reference?.notes ?? []).map((note) => `${name}, reference: ${note}`),
@@ -90,7 +81,7 @@ export function measureTable(document: MeasureDocument): string {
   const { key, span } = document.fit;
   const fit = key === null || span === null ? [] : [`key ${key.toFixed(1)} L*, span ${span.toFixed(2)}`];
   const sections = [
-    aligned([['plane', 'picture', ...COLUMNS.map(({ title }) => title)], ...rows]),
+    [aligned([['plane', 'picture', ...COLUMNS.map(({ title }) => title)], ...rows], 2)],
     fit,
     wordsOf(document),
     notesOf(document),

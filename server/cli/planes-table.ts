@@ -1,6 +1,7 @@
 /** Proposed planes as a table to read in a terminal, far to near. Pure. */
 import { countLabels, drawLabelMap } from '../core/planes/label-map.ts';
 import type { PlaneProposals, Proposal } from '../core/planes/propose/propose.ts';
+import { aligned } from './aligned.ts';
 
 /** Long side of the grid on which shares are counted; a tenth of a percent needs no more. */
 const GRID_PX = 512;
@@ -29,12 +30,5 @@ export function planesTable(proposals: PlaneProposals, proposal: Proposal, reaso
       String(outline.length),
     ]),
   ];
-  const widths = [0, 1, 2, 3].map((column) => Math.max(...lines.map((cells) => cells[column]?.length ?? 0)));
-  const table = lines.map((cells) =>
-    cells
-      .map((text, at) => (at < 2 ? text.padEnd(widths[at] ?? 0) : text.padStart(widths[at] ?? 0)))
-      .join('  ')
-      .trimEnd(),
-  );
-  return [table.join('\n'), reason, proposal.note].filter((section) => section !== null).join('\n\n');
+  return [aligned(lines, 2), reason, proposal.note].filter((section) => section !== null).join('\n\n');
 }

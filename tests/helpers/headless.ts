@@ -12,7 +12,7 @@ export interface Outcome {
 }
 
 /** Runs `server/cli/<name>.ts` with these words behind it. */
-export function runHeadless(name: 'measure' | 'planes', ...words: string[]): Promise<Outcome> {
+export function runHeadless(name: 'measure' | 'planes' | 'plan', ...words: string[]): Promise<Outcome> {
   return new Promise((done, failed) => {
     const child = spawn(process.execPath, ['--import', 'tsx', `server/cli/${name}.ts`, ...words], {
       cwd: ROOT,
