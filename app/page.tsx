@@ -41,7 +41,8 @@ export default async function BoardsPage() {
           <ProductSign /> {words.product}
         </p>
         <p className={styles.signed}>
-          {words.boards.signedAs(visitor.name)} <Link href="/account">{words.account.account.link}</Link>{' '}
+          {words.boards.signedAs(visitor.name)} <Link href="/account">{words.account.account.link}</Link>
+          {' · '}
           <Link href="/house">{visitor.isHost ? decencyWords.house.linkHost : decencyWords.house.link}</Link>
         </p>
       </header>

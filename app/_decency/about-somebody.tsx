@@ -4,6 +4,7 @@ import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { BoardView, PersonView } from '#server/core/contract/responses.ts';
 import { may } from '#server/core/permissions/may.ts';
 import { BlockAct } from './block-act.tsx';
+import styles from './decency.module.css';
 import { ReportAct } from './report-act.tsx';
 
 /** Whoever runs the board or teaches on it cannot be blocked; the server says so too. */
@@ -32,9 +33,9 @@ export function AboutRemark({ mark }: { mark: { id: string; author: string; auth
   if (mark.author === board.me.id) return null;
   const person = { id: mark.author, name: mark.authorName };
   return (
-    <>
+    <span className={styles.small}>
       <ReportAct boardId={board.id} about="remark" id={mark.id} name={mark.authorName} />
       {mayBlock(board, mark.author) ? <BlockAct boardId={board.id} person={person} /> : null}
-    </>
+    </span>
   );
 }

@@ -1,7 +1,7 @@
 'use client';
 /** The people of a group and its invitations; what is changed is fetched anew with the page. IO: HTTP. */
 import { useRouter } from 'next/navigation';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { sentenceOf } from '#app/_api/client.ts';
 import { deleteGroup } from '#app/_api/people.ts';
 import { SchoolForm } from '#app/_decency/school-form.tsx';
@@ -16,7 +16,14 @@ import type { GroupView } from '#server/core/contract/responses.ts';
 import { may } from '#server/core/permissions/may.ts';
 import styles from './groups.module.css';
 
-export function GroupPeople({ group, meId }: { group: GroupView; meId: string }) {
+interface GroupPeopleProps {
+  group: GroupView;
+  meId: string;
+  /** What else stands there, before the end of it all. */
+  children: ReactNode;
+}
+
+export function GroupPeople({ group, meId, children }: GroupPeopleProps) {
   const [round, setRound] = useState(0);
   const router = useRouter();
   const at = { groupId: group.id };
@@ -45,6 +52,7 @@ export function GroupPeople({ group, meId }: { group: GroupView; meId: string })
         </section>
       ) : null}
       {may(group.role, 'group.school') ? <SchoolForm groupId={group.id} rules={group.school} /> : null}
+      {children}
       {may(group.role, 'group.delete') ? <DeleteGroup groupId={group.id} /> : null}
     </>
   );

@@ -69,8 +69,9 @@ export default async function GroupPage({ params }: GroupPageProps) {
           <p>{words.people.groups.noBoard}</p>
         )}
         <div className={groupStyles.beside}>
-          {may(group.role, 'group.board') ? <BringBoard groupId={group.id} boards={elsewhere} /> : null}
-          <GroupPeople group={group} meId={visitor.personId} />
+          <GroupPeople group={group} meId={visitor.personId}>
+            {may(group.role, 'group.board') ? <BringBoard groupId={group.id} boards={elsewhere} /> : null}
+          </GroupPeople>
         </div>
       </main>
     </div>
