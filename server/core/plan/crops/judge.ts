@@ -21,8 +21,8 @@ const THIRDS_REACH = 0.07;
 
 /** What each trait counts in the score. */
 const COUNTS = {
-  kept: 2.2,
-  large: 0.4,
+  kept: 3,
+  large: 0.25,
   cut: 3,
   crowded: 0.8,
   empty: 3,
