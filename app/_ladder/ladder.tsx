@@ -8,7 +8,6 @@
 import { type ReactNode, useState } from 'react';
 import { useBoardLive, useShownPreview } from '#app/_live/board-live.tsx';
 import { useBoardMeasures } from '#app/_measures/board-measures.tsx';
-import { planeIdOfColumn } from '#server/core/live/plane-id-of-column.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { late } from '#app/_ui/late.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
@@ -18,6 +17,7 @@ import { useTools } from '#app/_workspace/tools.tsx';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
 import { speaksOfAmounts } from '#server/core/gaps/gap-words.ts';
 import { swappedWords } from '#server/core/gaps/order-words.ts';
+import { planeIdOfColumn } from '#server/core/live/plane-id-of-column.ts';
 import { Chart } from './chart.tsx';
 import styles from './ladder.module.css';
 
