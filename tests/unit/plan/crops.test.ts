@@ -112,8 +112,8 @@ describe('frames', () => {
     const [traced] = tracedPictures();
     const { crops } = await framesOf(traced as TracedPicture);
     const formats = new Set(crops.map(({ format }) => format));
-    expect(formats).toContain('14 x 10 in');
-    expect(formats).toContain('10 x 14 in');
+    expect(formats).toContain('7 x 5 in');
+    expect(formats).toContain('5 x 7 in');
   });
 });
 
