@@ -109,7 +109,7 @@ function Brush() {
 
 /** The painter allows it or not; the others read which. */
 export function AllowSketch({ painting }: { painting: PictureView }) {
-  const { allowsSketch, may, write } = useBoardLive();
+  const { allowsSketch, may, remarksKnown, write } = useBoardLive();
   const allowed = allowsSketch(painting.id);
   if (!may.allowSketch(painting.id)) return allowed ? <p className={styles.note}>{words.allowed}</p> : null;
   return (
@@ -117,6 +117,7 @@ export function AllowSketch({ painting }: { painting: PictureView }) {
       <input
         type="checkbox"
         checked={allowed}
+        disabled={!remarksKnown(painting.id)}
         onChange={(event) => write.setAllowsSketch(painting.id, event.target.checked)}
       />
       {words.allow}
