@@ -1,11 +1,11 @@
 /** Cards and readings in two windows: the painter answers and means, a teacher rewrites, each sees the other. */
 import { randomUUID } from 'node:crypto';
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { putReferenceOutline } from '#server/core/live/outlines.ts';
 import { addPlane } from '#server/core/live/planes.ts';
 import type { AServer } from '#tests/helpers/a-server.ts';
 import { writeInto } from '#tests/helpers/joined-room.ts';
+import { barriersOf } from './barriers.ts';
 import { PAINTING_BANDS, REFERENCE_BANDS, RIDGES, sceneFile } from './scenes.ts';
 import { expect, makeBoard, measuresWhenReady, postPicture, test } from './story.ts';
 
@@ -47,13 +47,6 @@ async function aClass(server: AServer) {
       })
     ).token;
   return { boardId: board.id, painterLink: await link('painter'), teacherLink: await link('teacher') };
-}
-
-async function barriers(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-    .analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join('; ')}`);
 }
 
 const hillsCard = (page: Page) => page.getByRole('button', { name: /^Far hills, / });
@@ -112,7 +105,7 @@ test('what the painter answers and means, and what a teacher writes, is seen by 
     for (const width of [1440, 390]) {
       await page.setViewportSize({ width, height: 900 });
       if (width < 1000) await page.getByRole('tab', { name: 'Talk' }).click();
-      expect(await barriers(page), `cards at ${width} px`).toEqual([]);
+      expect(await barriersOf(page), `cards at ${width} px`).toEqual([]);
     }
     expect(troubles).toEqual([]);
   }

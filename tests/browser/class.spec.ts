@@ -2,10 +2,10 @@
  * A whole turn of a class in four browsers: silent look, intention, what works, the reveal, priorities, what to try, and
  * the painter saying it back. What the others' machines hold is read from their documents, frames and requests.
  */
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import type { AServer, Entered } from '#tests/helpers/a-server.ts';
 import { joinRoom } from '#tests/helpers/joined-room.ts';
+import { barriersOf } from './barriers.ts';
 import { PAINTING_BANDS, REFERENCE_BANDS, sceneFile } from './scenes.ts';
 import { expect, type Guest, makeBoard, placeOn, postPicture, stageOf, test } from './story.ts';
 
@@ -45,13 +45,6 @@ async function anInvite(server: AServer, who: Entered, boardId: string, role: st
   const path = `/api/boards/${boardId}/invites`;
   const { token } = await server.json<{ token: string }>(who, path, 'POST', { role, hours: 2 });
   return token;
-}
-
-async function troublesOf(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-    .analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join('; ')}`);
 }
 
 const strip = (page: Page) => page.getByRole('region', { name: 'Class', exact: true });
@@ -116,7 +109,7 @@ test('four browsers play a whole turn', async ({ guest, server }) => {
     await expect(dialog.getByText('9.5 min a painting, 9.5 min for all.')).toBeVisible();
     await dialog.getByLabel('Silent look, minutes').fill('2');
     await expect(dialog.getByText('10.5 min a painting')).toBeVisible();
-    expect(await troublesOf(page), 'beginning').toEqual([]);
+    expect(await barriersOf(page), 'beginning').toEqual([]);
     await dialog.getByRole('button', { name: 'Begin with the silent look' }).click();
   });
 
@@ -137,8 +130,8 @@ test('four browsers play a whole turn', async ({ guest, server }) => {
     const from = await stageOf(cast.teacher.page, 'Painting').boundingBox();
     const box = await strip(cast.teacher.page).boundingBox();
     expect(box && from && box.y + box.height).toBeLessThanOrEqual((from?.y ?? 0) + 1);
-    expect(await troublesOf(cast.teacher.page), 'silent look').toEqual([]);
-    expect(await troublesOf(cast.peer.page), 'silent look on a phone').toEqual([]);
+    expect(await barriersOf(cast.teacher.page), 'silent look').toEqual([]);
+    expect(await barriersOf(cast.peer.page), 'silent look on a phone').toEqual([]);
 
     // Whatever is asked for now, by whoever: reference, figures, impressions.
     for (const { page } of Object.values(cast)) {
@@ -256,7 +249,7 @@ test('four browsers play a whole turn', async ({ guest, server }) => {
     for (const { page } of [cast.teacher, cast.peer, cast.late]) {
       await expect(page.getByText('I lift the darks of the far hills.')).toBeVisible();
     }
-    expect(await troublesOf(cast.late.page), 'saying back').toEqual([]);
+    expect(await barriersOf(cast.late.page), 'saying back').toEqual([]);
   });
 
   await test.step('the class is over: nobody was left out, and everything is as before', async () => {

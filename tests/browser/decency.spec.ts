@@ -2,7 +2,6 @@
  * Decency in browsers: two who block each other, a report and what the host does about it, a picture taken back, the
  * school setting.
  */
-import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import type { InviteView } from '#server/core/contract/responses.ts';
 import { putMark } from '#server/core/live/marks.ts';
@@ -12,18 +11,13 @@ import { HEALTH_LINE } from '#server/core/readings/health-line.ts';
 import { OWN_WAY } from '#server/core/readings/without-mixing.ts';
 import type { AServer, Entered } from '#tests/helpers/a-server.ts';
 import { writeInto } from '#tests/helpers/joined-room.ts';
+import { barriersOf } from './barriers.ts';
 import { PAINTING_BANDS, REFERENCE_BANDS, sceneFile } from './scenes.ts';
 import { expect, makeBoard, placeOn, postPicture, stageOf, test } from './story.ts';
 
 test.describe.configure({ timeout: 240_000 });
 
 const SIZES = ['640', '1280', '2560', 'lossless-640'];
-
-async function troublesOf(page: Page): Promise<string[]> {
-  const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
-  const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join('; ')}`);
-}
 
 async function aToken(server: AServer, host: Entered, place: string, role: string): Promise<string> {
   return (await server.json<InviteView>(host, `/api/${place}/invites`, 'POST', { role, hours: 2, uses: 1 }))
@@ -85,7 +79,7 @@ test('two who block each other do not see one another any more, from before and 
     .click();
   await one.page.getByRole('button', { name: 'Block Pia' }).click();
   await expect(one.page.getByText('Neither of you sees what the other says')).toBeVisible();
-  expect(await troublesOf(one.page), 'before blocking').toEqual([]);
+  expect(await barriersOf(one.page), 'before blocking').toEqual([]);
   await one.page.getByRole('button', { name: 'Block Pia' }).click();
   await expect(remark(one.page, HARSH)).toHaveCount(0, { timeout: 5_000 });
   await expect(remark(two.page, KIND)).toHaveCount(0, { timeout: 5_000 });
@@ -95,7 +89,7 @@ test('two who block each other do not see one another any more, from before and 
   await one.page.goto(`${server.url}/account`);
   await one.page.getByRole('button', { name: 'Unblock Pia' }).click();
   await expect(one.page.getByText('You block nobody.')).toBeVisible();
-  expect(await troublesOf(one.page), 'oneself').toEqual([]);
+  expect(await barriersOf(one.page), 'oneself').toEqual([]);
   await expect(remark(two.page, KIND)).toBeVisible({ timeout: 5_000 });
 });
 
@@ -116,7 +110,7 @@ test('a remark is reported; the host reads it, removes it, and the reporter is t
   await page.getByRole('button', { name: 'Report this by Pia' }).click();
   await page.getByLabel('What is the matter?').fill('This is not about the picture.');
   await expect(page.getByText(/never to the one it is about/)).toBeVisible();
-  expect(await troublesOf(page), 'reporting').toEqual([]);
+  expect(await barriersOf(page), 'reporting').toEqual([]);
   await page.getByRole('button', { name: 'Send the report' }).click();
   await expect(page.getByText(/^It was sent/)).toBeVisible();
 
@@ -124,7 +118,7 @@ test('a remark is reported; the host reads it, removes it, and the reporter is t
   await host.page.getByRole('link', { name: 'House matters' }).click();
   const row = host.page.getByRole('listitem').filter({ hasText: 'This is not about the picture.' });
   await expect(row.getByText(HARSH)).toBeVisible();
-  expect(await troublesOf(host.page), 'house matters').toEqual([]);
+  expect(await barriersOf(host.page), 'house matters').toEqual([]);
   await row.getByRole('button', { name: 'Remove the remark' }).click();
   await row.getByRole('button', { name: 'Remove the remark' }).click();
   await expect(host.page.getByText(/the remark was removed,/)).toBeVisible();
@@ -217,7 +211,7 @@ test('the school setting shows made-up names and hides how paint is mixed', asyn
   await host.page.goto(`${server.url}/groups/${groupId}`);
   await host.page.getByLabel('No mixing hints').check();
   await host.page.getByLabel('Made-up names').check();
-  expect(await troublesOf(host.page), 'a group').toEqual([]);
+  expect(await barriersOf(host.page), 'a group').toEqual([]);
   await host.page.getByRole('button', { name: 'Keep the setting' }).click();
   await expect(host.page.getByText('The setting holds from now on.')).toBeVisible();
   expect(await hints()).toEqual([]);
@@ -227,7 +221,7 @@ test('the school setting shows made-up names and hides how paint is mixed', asyn
   await expect(peer.page.getByText(/^The other members see you here as [A-Z]/)).toBeVisible();
   await expect(peer.page.getByText('Maren')).toHaveCount(0);
   await expect(peer.page.getByText('Hedda').first()).toBeVisible();
-  expect(await troublesOf(peer.page), 'people under made-up names').toEqual([]);
+  expect(await barriersOf(peer.page), 'people under made-up names').toEqual([]);
   await peer.page.getByRole('button', { name: 'Close', exact: true }).click();
   await card.click();
   await expect(peer.page.getByText(OWN_WAY).first()).toBeVisible();

@@ -1,6 +1,5 @@
 /** Doubt, the air, and what is said of the scene: on the ladder, in its table, and from one window to another. */
 import { randomUUID } from 'node:crypto';
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
 import { putReferenceOutline } from '#server/core/live/outlines.ts';
@@ -8,6 +7,7 @@ import { addPlane } from '#server/core/live/planes.ts';
 import { CONDITION_REASONS } from '#server/core/readings/conditions.ts';
 import type { AServer, Entered } from '#tests/helpers/a-server.ts';
 import { writeInto } from '#tests/helpers/joined-room.ts';
+import { barriersOf } from './barriers.ts';
 import { PAINTING_BANDS, REFERENCE_BANDS, RIDGES, sceneFile } from './scenes.ts';
 import { clickPoints, expect, makeBoard, measuresWhenReady, postPicture, stageOf, test } from './story.ts';
 
@@ -45,13 +45,6 @@ async function measuredBoard(server: AServer, who: Entered) {
   return { boardId: board.id, address: `${server.url}/boards/${board.id}`, measured };
 }
 
-async function barriers(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-    .analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join('; ')}`);
-}
-
 const ladderOf = (page: Page) => page.getByRole('region', { name: 'Ladder' });
 
 /** The leaf of the planes, once the board is there. */
@@ -80,7 +73,7 @@ test('the ladder speaks of order without a card in the photo, and the table give
   await expect(middles.nth(1)).toHaveText(/66.*46, 36 to 56.*−20, −30 to −10/);
   for (const width of [1440, 390]) {
     await page.setViewportSize({ width, height: 900 });
-    expect(await barriers(page), `table at ${width} px`).toEqual([]);
+    expect(await barriersOf(page), `table at ${width} px`).toEqual([]);
   }
 });
 
@@ -114,7 +107,7 @@ test('a condition that one person switches on is seen by the others and keeps a 
   }).toPass({ timeout: 30_000 });
   for (const width of [1440, 390]) {
     await owner.page.setViewportSize({ width, height: 900 });
-    expect(await barriers(owner.page), `planes at ${width} px`).toEqual([]);
+    expect(await barriersOf(owner.page), `planes at ${width} px`).toEqual([]);
   }
 });
 
@@ -132,7 +125,7 @@ test('a plane of the reference that is not trusted is said to be so, and not com
   const said = 'The photo is not trusted here: the phone has cleared the haze';
   await expect(ladderOf(page).getByText(said)).toBeVisible();
   await expect(async () => expect((await measured()).planes[1]?.gap).toBeNull()).toPass({ timeout: 30_000 });
-  expect(await barriers(page), 'not trusted').toEqual([]);
+  expect(await barriersOf(page), 'not trusted').toEqual([]);
   await page.getByRole('button', { name: 'Trust it again' }).click();
   await expect(ladderOf(page).getByText(said)).toHaveCount(0);
 });
@@ -151,7 +144,7 @@ test('the air view shows the way back, and the air colour is picked by a tap and
   await expect(ladder.getByText('goes back less far than in the reference').first()).toBeVisible();
   for (const width of [1440, 390]) {
     await page.setViewportSize({ width, height: 900 });
-    expect(await barriers(page), `air at ${width} px`).toEqual([]);
+    expect(await barriersOf(page), `air at ${width} px`).toEqual([]);
   }
   await page.setViewportSize({ width: 1440, height: 900 });
 

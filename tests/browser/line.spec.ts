@@ -1,80 +1,17 @@
 /**
- * Bad lines and looking together, in real browsers: nothing is lost over a minute without a line, what was made offline
- * outlives its page, what was refused leaves no ghost, copies go with access; and whoever looks with somebody sees the
- * same spot on a screen of any size.
+ * Bad lines in real browsers: nothing is lost over a minute without a line, what was made offline outlives its page, what
+ * was refused leaves no ghost, and copies go with access.
  */
-import AxeBuilder from '@axe-core/playwright';
 import type { Browser, Page } from '@playwright/test';
-import type { AServer, Entered } from '#tests/helpers/a-server.ts';
+import type { AServer } from '#tests/helpers/a-server.ts';
 import { aLineTo, type BadLine } from './bad-line.ts';
-import { PAINTING_BANDS, REFERENCE_BANDS, sceneFile } from './scenes.ts';
-import { expect, makeBoard, placeOn, postPicture, stageOf, test } from './story.ts';
+import { aBoard, aWindow, openBoard, say } from './several.ts';
+import { expect, stageOf, test } from './story.ts';
 
 // Two or three browsers, and lines that are tried again only after a while.
 test.describe.configure({ timeout: 240_000 });
 
 const BACK = { timeout: 45_000 };
-
-async function aBoard(server: AServer, title: string) {
-  const owner = await server.enter('Hedda');
-  const { id } = await makeBoard(server, owner, title);
-  const reference = await sceneFile({ name: 'line-reference', bands: REFERENCE_BANDS });
-  await postPicture(server, owner, id, reference, { kind: 'reference', rights: 'mine' });
-  const painting = await sceneFile({ name: 'line-painting', bands: PAINTING_BANDS });
-  await postPicture(server, owner, id, painting, { kind: 'painting' });
-  const invite = async (role: string) => {
-    const body = { role, hours: 2 };
-    return (await server.json<{ token: string }>(owner, `/api/boards/${id}/invites`, 'POST', body)).token;
-  };
-  return { id, owner, invite };
-}
-
-async function troublesOf(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-    .analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join('; ')}`);
-}
-
-/** A browser of somebody who entered before, on a line of its own choice. */
-async function aWindow(browser: Browser, who: Entered, url: string, viewport = { width: 1440, height: 900 }) {
-  const context = await browser.newContext({ viewport });
-  const [name = '', ...value] = who.cookie.split('=');
-  await context.addCookies([{ name, value: value.join('='), url }]);
-  return { context, page: await context.newPage() };
-}
-
-async function openBoard(page: Page, url: string, boardId: string) {
-  await page.goto(`${url}/boards/${boardId}`);
-  await expect(stageOf(page, 'Painting').locator('img').first()).toBeVisible();
-}
-
-async function say(page: Page, x: number, text: string) {
-  await sayAt(page, () => placeOn(stageOf(page, 'Painting'), x, 0.4), text);
-}
-
-/** Where the picture is seen in part: in the middle of its window. */
-async function sayMidWindow(page: Page, text: string) {
-  const stage = stageOf(page, 'Painting');
-  await sayAt(
-    page,
-    async () => {
-      const box = await stage.boundingBox();
-      if (!box) throw new Error('The painting is not on the screen.');
-      return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-    },
-    text,
-  );
-}
-
-async function sayAt(page: Page, place: () => Promise<{ x: number; y: number }>, text: string) {
-  await page.getByRole('button', { name: /^Mark/ }).first().click();
-  const at = await place();
-  await page.mouse.click(at.x, at.y);
-  await page.getByLabel('What do you see here?').fill(text);
-  await page.getByRole('button', { name: 'Say it' }).click();
-  await expect(page.getByText(text).first()).toBeVisible();
-}
 
 /** The first remark of the list, opened; its author changes the words. */
 async function rewrite(page: Page, text: string) {
@@ -95,34 +32,6 @@ const copiesIn = (page: Page) =>
     const names = [...databases.map(({ name }) => name ?? ''), ...keys];
     return names.filter((name) => name.startsWith('veilstep-copy/'));
   });
-
-/** Which point of the painting stands mid-window, and how much of its width is seen; 0..1. */
-async function seenOn(page: Page) {
-  const stage = stageOf(page, 'Painting');
-  const [window, picture] = [await stage.boundingBox(), await stage.locator('img').first().boundingBox()];
-  if (!window || !picture) throw new Error('The painting is not on the screen.');
-  return {
-    x: (window.x + window.width / 2 - picture.x) / picture.width,
-    y: (window.y + window.height / 2 - picture.y) / picture.height,
-    share: window.width / picture.width,
-  };
-}
-
-async function zoomIn(page: Page, x: number, y: number, turns = 4) {
-  const at = await placeOn(stageOf(page, 'Painting'), x, y);
-  await page.mouse.move(at.x, at.y);
-  for (let turn = 0; turn < turns; turn++) await page.mouse.wheel(0, -240);
-}
-
-/** Waits until both see the same spot of the painting. */
-async function sameSpot(one: Page, two: Page) {
-  await expect(async () => {
-    const [a, b] = [await seenOn(one), await seenOn(two)];
-    expect(Math.abs(a.x - b.x)).toBeLessThan(0.02);
-    expect(Math.abs(a.y - b.y)).toBeLessThan(0.02);
-    expect(a.share).toBeLessThan(0.9);
-  }).toPass({ timeout: 15_000 });
-}
 
 test('a line frozen for a minute comes back with nothing lost, on either side', async ({
   browser,
@@ -302,107 +211,4 @@ test('a browser that keeps nothing works as before', async ({ browser, server })
   }
   expect(troubles).toEqual([]);
   for (const each of [context, witness.context]) await each.close();
-});
-
-async function threeScreens(browser: Browser, server: AServer, title: string) {
-  const { id, owner, invite } = await aBoard(server, title);
-  const token = await invite('peer');
-  const host = await aWindow(browser, owner, server.url);
-  const peer = await aWindow(browser, await server.enter('Pia', token), server.url, {
-    width: 1100,
-    height: 760,
-  });
-  const phone = await aWindow(browser, await server.enter('Nils', token), server.url, {
-    width: 390,
-    height: 844,
-  });
-  for (const { page } of [host, peer, phone]) await openBoard(page, server.url, id);
-  const end = async () => {
-    for (const { context } of [host, peer, phone]) await context.close().catch(() => {});
-  };
-  return { host: host.page, peer: peer.page, phone: phone.page, end };
-}
-
-test('who looks with somebody sees the same spot in the same way, until their own hand moves', async ({
-  browser,
-  server,
-}) => {
-  const { host, peer, end } = await threeScreens(browser, server, 'Four eyes');
-  await peer.getByRole('button', { name: 'Look with Hedda' }).click();
-  await expect(peer.getByText('You look with Hedda.')).toBeVisible();
-  await expect(host.getByText('Pia looks with you.')).toBeVisible();
-  await zoomIn(host, 0.45, 0.5);
-  await sameSpot(host, peer);
-  await host.keyboard.press('s');
-  await expect(peer.getByRole('button', { name: /^Squint/ })).toHaveAttribute('aria-pressed', 'true');
-  await host.keyboard.press('r');
-  await expect(peer.getByText('Mirrored', { exact: false }).first()).toBeVisible();
-  await sameSpot(host, peer);
-  // Marking does not let go; moving the picture does.
-  await sayMidWindow(peer, 'Seen together.');
-  await expect(peer.getByText('You look with Hedda.')).toBeVisible();
-  await peer.getByRole('button', { name: 'Whole picture' }).click();
-  await expect(peer.getByText('You look with Hedda.')).toHaveCount(0);
-  await expect(host.getByText('Pia looks with you.')).toHaveCount(0);
-  const before = await seenOn(peer);
-  await zoomIn(host, 0.5, 0.5, 2);
-  await host.keyboard.press('g');
-  await expect(host.getByRole('button', { name: /^Grey/ })).toHaveAttribute('aria-pressed', 'true');
-  expect(await seenOn(peer)).toEqual(before);
-  await expect(peer.getByRole('button', { name: /^Grey/ })).toHaveAttribute('aria-pressed', 'false');
-  await end();
-});
-
-test('everybody is brought to a view, may let go, and stays where they were when the other one leaves', async ({
-  browser,
-  server,
-}) => {
-  const { host, peer, phone, end } = await threeScreens(browser, server, 'All together');
-  await zoomIn(host, 0.5, 0.5);
-  await host.getByRole('button', { name: 'Bring everybody' }).click();
-  for (const page of [peer, phone]) {
-    await expect(page.getByText('Hedda shows everybody something: you look with them.')).toBeVisible();
-    await sameSpot(host, page);
-  }
-  await expect(host.getByText('Nils and Pia look with you.')).toBeVisible();
-  await peer.keyboard.press('Escape');
-  await expect(peer.getByText(/you look with them/)).toHaveCount(0);
-  await host.getByRole('button', { name: 'Whole picture' }).click();
-  await zoomIn(host, 0.35, 0.5);
-  await sameSpot(host, phone);
-  await expect(peer.getByText(/you look with them/)).toHaveCount(0);
-  await host.getByRole('button', { name: 'Bring them again' }).click();
-  await expect(peer.getByText(/you look with them/)).toBeVisible();
-  await sameSpot(host, peer);
-
-  for (const page of [host, peer, phone]) expect(await troublesOf(page)).toEqual([]);
-
-  // Marks are put away on every screen by one tap, and the marking is closed.
-  await sayMidWindow(host, 'A mark for all.');
-  const pins = stageOf(peer, 'Painting').locator('[data-mark]');
-  await expect(pins).toHaveCount(1);
-  await host.getByRole('button', { name: 'Quiet the marks' }).click();
-  await expect(pins).toHaveCount(0);
-  await expect(peer.getByText('The marks are put away on every screen just now.')).toBeVisible();
-  await host.getByRole('button', { name: 'Quiet the marks' }).click();
-  await expect(pins).toHaveCount(1);
-  await host.getByRole('button', { name: 'Close the marking' }).click();
-  await expect(peer.getByText('The marking is closed just now: look, and talk.')).toBeVisible();
-
-  await phone.getByRole('button', { name: 'Ask to speak' }).click();
-  await expect(peer.getByText('Nils would like to speak.')).toBeVisible();
-  await peer.getByRole('button', { name: 'Ask to speak' }).click();
-  await expect(host.getByText('Nils and Pia would like to speak.')).toBeVisible();
-  await host.getByRole('button', { name: 'Thank Nils' }).click();
-  await expect(phone.getByText('You asked to speak.')).toHaveCount(0);
-  await peer.getByRole('button', { name: 'Take it back' }).click();
-  await expect(host.getByText(/would like to speak/)).toHaveCount(0);
-
-  const before = await seenOn(peer);
-  await host.context().close();
-  await expect(peer.getByText('Hedda is not here any more. What you see stays as it was.')).toBeVisible();
-  const after = await seenOn(peer);
-  expect(Math.abs(after.x - before.x)).toBeLessThan(0.01);
-  expect(after.share).toBeCloseTo(before.share, 2);
-  await end();
 });

@@ -2,19 +2,13 @@
  * Looking before numbers: values with cuts by keyboard, two patches, a guess, the check of the screen. Flat bands of known
  * L* are the answer from outside: what is shown must be what was painted.
  */
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { barriersOf } from './barriers.ts';
 import { PAINTING_BANDS, REFERENCE_BANDS, RIDGES, sceneFile } from './scenes.ts';
 import { expect, type Guest, makeBoard, placeOn, postPicture, stageOf, test } from './story.ts';
 
 async function noBarriers(page: Page, where: string): Promise<void> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-    .analyze();
-  const found = violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join('; ')}`,
-  );
-  expect(found, where).toEqual([]);
+  expect(await barriersOf(page), where).toEqual([]);
 }
 
 /** A press on the picture, in 0..1 of it. */

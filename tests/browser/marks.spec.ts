@@ -2,11 +2,11 @@
  * Marks of every kind, made in one browser and seen in the others: states, nods, hidden remarks, sketches that need
  * leave, layers by person, taking back, and all of it by keys.
  */
-import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import { putMark, readMarks } from '#server/core/live/marks.ts';
 import type { AServer } from '#tests/helpers/a-server.ts';
 import { joinRoom } from '#tests/helpers/joined-room.ts';
+import { barriersOf } from './barriers.ts';
 import { PAINTING_BANDS, REFERENCE_BANDS, sceneFile } from './scenes.ts';
 import { clickPoints, expect, makeBoard, placeOn, postPicture, stageOf, test } from './story.ts';
 
@@ -46,12 +46,6 @@ async function drag(page: Page, from: readonly [number, number], to: readonly [n
   await page.mouse.move((start.x + end.x) / 2, (start.y + end.y) / 2 + 6, { steps: 4 });
   await page.mouse.move(end.x, end.y, { steps: 4 });
   await page.mouse.up();
-}
-
-async function troublesOf(page: Page): Promise<string[]> {
-  const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
-  const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join('; ')}`);
 }
 
 test('marks of every kind are made in one browser and seen in the others', async ({ guest, server }) => {
@@ -203,9 +197,9 @@ test('marks of every kind are made in one browser and seen in the others', async
 
   await test.step('no barrier, wide or narrow', async () => {
     await mine.getByRole('button', { name: 'Whose and which' }).click();
-    expect(await troublesOf(mine), 'wide').toEqual([]);
+    expect(await barriersOf(mine), 'wide').toEqual([]);
     await mine.setViewportSize({ width: 390, height: 844 });
-    expect(await troublesOf(mine), 'narrow').toEqual([]);
+    expect(await barriersOf(mine), 'narrow').toEqual([]);
   });
   for (const { troubles } of [painter, teacher, peer]) expect(troubles).toEqual([]);
 });

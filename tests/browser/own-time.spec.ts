@@ -2,9 +2,9 @@
  * In one's own time: a painter asks for a look, the teacher finds it in their queue, answers with a phrase of their own
  * and is told next time what became of it; the painter is told what is new.
  */
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import type { AServer, Entered } from '#tests/helpers/a-server.ts';
+import { barriersOf } from './barriers.ts';
 import { PAINTING_BANDS, REFERENCE_BANDS, sceneFile } from './scenes.ts';
 import { expect, makeBoard, placeOn, postPicture, stageOf, test } from './story.ts';
 
@@ -21,10 +21,7 @@ async function invited(server: AServer, owner: Entered, boardId: string, role: s
 
 /** WCAG 2.2 AA, as far as a machine can tell. */
 async function clean(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-    .analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+  expect(await barriersOf(page)).toEqual([]);
 }
 
 test('asked, promised, answered with a phrase in two clicks, seen to be new, tried, and said next time', async ({

@@ -1,8 +1,8 @@
 /** People: staying oneself on another device, coming back, becoming something else, and the end of access. */
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import type { InviteView } from '#server/core/contract/responses.ts';
 import type { AServer, Entered } from '#tests/helpers/a-server.ts';
+import { barriersOf } from './barriers.ts';
 import { expect, test } from './story.ts';
 
 const PASSWORD = 'reeds at the weir';
@@ -17,13 +17,6 @@ async function anInvite(server: AServer, who: Entered, boardId: string, role: st
   return server.json<InviteView>(who, `/api/boards/${boardId}/invites`, 'POST', body);
 }
 
-async function troublesOf(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-    .analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join('; ')}`);
-}
-
 const showPeople = (page: Page) => page.getByRole('button', { name: /^People/ }).click();
 
 test('a guest gives e-mail and password and is the same person on another device', async ({
@@ -36,7 +29,7 @@ test('a guest gives e-mail and password and is the same person on another device
   await page.getByRole('link', { name: 'You', exact: true }).click();
   await page.getByLabel('E-mail address').fill('agda@example.org');
   await page.getByLabel('Password', { exact: true }).fill(PASSWORD);
-  expect(await troublesOf(page), 'oneself').toEqual([]);
+  expect(await barriersOf(page), 'oneself').toEqual([]);
   await page.getByRole('button', { name: 'Keep it' }).click();
   await expect(page.getByText('You sign in with agda@example.org.')).toBeVisible();
 
@@ -48,7 +41,7 @@ test('a guest gives e-mail and password and is the same person on another device
   await other.getByLabel('Password').fill('not the right one');
   await other.getByRole('button', { name: 'Sign in' }).click();
   await expect(other.getByText(/do not belong together/)).toBeVisible();
-  expect(await troublesOf(other), 'signing in').toEqual([]);
+  expect(await barriersOf(other), 'signing in').toEqual([]);
   await other.getByLabel('Password').fill(PASSWORD);
   await other.getByRole('button', { name: 'Sign in' }).click();
   // Two passwords are worked through by then, each made slow on purpose.
@@ -71,7 +64,7 @@ test('who lost their cookie comes back by a link of the host', async ({ guest, b
   const context = await browser.newContext();
   const page = await context.newPage();
   await page.goto(link);
-  expect(await troublesOf(page), 'coming back').toEqual([]);
+  expect(await barriersOf(page), 'coming back').toEqual([]);
   await page.getByRole('button', { name: 'Go on as Pelle' }).click();
   await expect(page.getByText('You are here as Pelle.')).toBeVisible();
   expect(await page.evaluate(async () => (await fetch('/api/me')).json())).toEqual({
@@ -123,7 +116,7 @@ test('a guardian says what a minor’s pictures may be used for', async ({ guest
   await expect(shown).not.toBeChecked();
   await shown.check();
   await expect(page.getByLabel(/^shown to everybody on this board \(Gudrun, /)).toBeChecked();
-  expect(await troublesOf(page), 'consent').toEqual([]);
+  expect(await barriersOf(page), 'consent').toEqual([]);
   await page.getByLabel('used as an example in teaching').check();
   await expect(page.getByLabel(/^used as an example in teaching \(Gudrun, /)).toBeChecked();
   await shown.uncheck();

@@ -2,13 +2,13 @@
  * Planes in under a minute: from two files to planes on both pictures with few actions, by mouse and by keys alone; and
  * what is said where a picture has no planes to find.
  */
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import sharp from 'sharp';
 import { readOutlinesOf, readPaintingOutlines } from '#server/core/live/outlines.ts';
 import { readPlanes } from '#server/core/live/planes.ts';
 import type { AServer, Entered } from '#tests/helpers/a-server.ts';
 import { joinRoom } from '#tests/helpers/joined-room.ts';
+import { barriersOf } from './barriers.ts';
 import { CountedHands } from './counted-hands.ts';
 import { PAINTING_BANDS, REFERENCE_BANDS, RIDGES, sceneFile } from './scenes.ts';
 import { expect, makeBoard, postPicture, stageOf, test } from './story.ts';
@@ -52,15 +52,6 @@ async function expectTheBands(server: AServer, who: Entered, boardId: string): P
       for (const [at, ridge] of [0, ...RIDGES].entries()) expect(ridges[at]).toBeCloseTo(ridge, 1);
     }
   }).toPass({ timeout: 15_000 });
-}
-
-async function barriersOf(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-    .analyze();
-  return violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`,
-  );
 }
 
 const taken = (page: Page) => page.getByText(/^Four planes on the reference, far to near\./);

@@ -8,8 +8,6 @@
  */
 import { mkdir, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
-import AxeBuilder from '@axe-core/playwright';
-import type { Page } from '@playwright/test';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
 import { putReferenceOutline } from '#server/core/live/outlines.ts';
 import { readPhoto } from '#server/core/live/painting.ts';
@@ -18,6 +16,7 @@ import { type CameraShot, takePhoto } from '#tests/fixtures/camera/rendered-came
 import { linearOfLab, type Scene } from '#tests/fixtures/scenes/render-scene.ts';
 import type { AServer, Entered } from '#tests/helpers/a-server.ts';
 import { joinRoom } from '#tests/helpers/joined-room.ts';
+import { barriersOf } from './barriers.ts';
 import { PAINTING_BANDS, REFERENCE_BANDS, RIDGES, sceneFile } from './scenes.ts';
 import { expect, makeBoard, measuresWhenReady, placeOn, postPicture, stageOf, test } from './story.ts';
 
@@ -84,15 +83,6 @@ function errorsOf(document: MeasureDocument): { mid: number; b: number } {
   const kept = document.planes.filter(({ name }) => name !== 'Far hills');
   const most = (key: 'mid' | 'b') => Math.max(...kept.map(({ gap }) => Math.abs(gap?.[key] ?? 100)));
   return { mid: most('mid'), b: most('b') };
-}
-
-async function barriersOf(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-    .analyze();
-  return violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join('; ')}`,
-  );
 }
 
 test('a crooked yellow photo is put right by hand and the readings change', async ({ guest, server }) => {
