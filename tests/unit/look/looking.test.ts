@@ -37,7 +37,7 @@ describe('keys', () => {
     for (const action of Object.keys(LETTER_KEYS)) expect(KEY_WORDS).toHaveProperty(action);
     expect(letterAction('v')).toBe('values');
     expect(letterAction('3')).toBe('three');
-    expect(letterAction('z')).toBeNull();
+    expect(letterAction('8')).toBeNull();
   });
 });
 
