@@ -10,11 +10,19 @@ export default {
     'ws',
     'pg',
     '@fastify/busboy',
+    'yazl',
+    'yauzl',
   ],
   // `npm run check` checks the types, of the tests too; whoever only starts the server need not wait for that.
   typescript: { ignoreBuildErrors: true },
-  // lib0 names Node's Buffer in a branch that no browser takes; without this its whole stand-in is sent along.
-  turbopack: { resolveAlias: { buffer: { browser: './app/_live/no-buffer.ts' } } },
+  turbopack: {
+    resolveAlias: {
+      // lib0 names Node's Buffer in a branch that no browser takes; without this its whole stand-in is sent along.
+      buffer: { browser: './app/_live/no-buffer.ts' },
+      // Yjs warns through a printer of coloured text that brings shapes and a page's elements with it.
+      'lib0/logging': { browser: './app/_live/plain-logging.ts' },
+    },
+  },
   poweredByHeader: false,
   devIndicators: false,
 };

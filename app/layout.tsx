@@ -6,13 +6,17 @@
  * earlier would never come alive in the browser.
  */
 import '@fontsource-variable/source-sans-3/wght.css';
+import './language.css';
 import './globals.css';
 import type { Metadata, Viewport } from 'next';
 import { headers } from 'next/headers';
 import { connection } from 'next/server';
 import type { ReactNode } from 'react';
 import { readSession } from '#server/access/session.ts';
+import { EarlyPresses } from './_early/early-presses.tsx';
+import { EARLY_SCRIPT } from './_early/early-script.ts';
 import { ContactHere } from './_live/contact-here.tsx';
+import { SURROUND } from './_ui/greys.ts';
 import { words } from './_words/en.ts';
 
 export const metadata: Metadata = {
@@ -26,18 +30,31 @@ export const viewport: Viewport = {
   width: 'device-width',
   initialScale: 1,
   viewportFit: 'cover',
-  themeColor: '#848484',
+  themeColor: SURROUND,
 };
 
 export default async function RootLayout({ children }: { children: ReactNode }) {
   await connection();
-  const visitor = await readSession((await headers()).get('cookie'));
+  const asked = await headers();
+  const visitor = await readSession(asked.get('cookie'));
   return (
     <html lang="en">
+      <head>
+        {/* Browsers hide the nonce from the page, so that it never is what the server wrote. */}
+        <script nonce={nonceOf(asked.get('content-security-policy'))} suppressHydrationWarning>
+          {EARLY_SCRIPT}
+        </script>
+      </head>
       <body>
         {children}
+        <EarlyPresses />
         <ContactHere personId={visitor?.personId ?? null} />
       </body>
     </html>
   );
+}
+
+/** The number that lets a script of ours run, as the policy on the request names it. */
+function nonceOf(policy: string | null): string | undefined {
+  return /'nonce-([^']+)'/.exec(policy ?? '')?.[1];
 }

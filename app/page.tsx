@@ -5,16 +5,21 @@ import { BoardList } from '#app/_boards/board-list.tsx';
 import styles from '#app/_boards/boards.module.css';
 import { NewBoard } from '#app/_boards/new-board.tsx';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
-import { ProductSign } from '#app/_enter/product-sign.tsx';
 import { GroupList } from '#app/_groups/group-list.tsx';
 import groupStyles from '#app/_groups/groups.module.css';
 import { NewGroup } from '#app/_groups/new-group.tsx';
+import { HomeHomework } from '#app/_homework/home-homework.tsx';
+import { TakeBoardIn } from '#app/_outward/take-board-in.tsx';
 import { HomeWaiting } from '#app/_queue/home-waiting.tsx';
 import { NewsOfBoards } from '#app/_since/news-of-boards.tsx';
+import { PageHead } from '#app/_ui/page-head.tsx';
 import { words } from '#app/_words/en.ts';
 import { decencyWords } from '#app/_words/en-decency.ts';
+import { pathWords } from '#app/_words/en-path.ts';
+import { homeworkAtHome } from '#server/access/homework.ts';
 import { readSession } from '#server/access/session.ts';
 import { waitingFor } from '#server/access/waiting.ts';
+import { services } from '#server/http/services.ts';
 import { listBoards } from '#server/store/boards.ts';
 import { listGroups } from '#server/store/groups.ts';
 import { isOnlyViewer } from '#server/store/members.ts';
@@ -36,22 +41,26 @@ export default async function BoardsPage() {
   const mayMake = visitor.isHost || !(await isOnlyViewer(visitor.personId));
   return (
     <div className={styles.page}>
-      <header className={styles.head}>
-        <p className={styles.product}>
-          <ProductSign /> {words.product}
-        </p>
-        <p className={styles.signed}>
-          {words.boards.signedAs(visitor.name)} <Link href="/account">{words.account.account.link}</Link>
-          {' · '}
-          <Link href="/house">{visitor.isHost ? decencyWords.house.linkHost : decencyWords.house.link}</Link>
-        </p>
-      </header>
+      <PageHead name={visitor.name} way={words.product}>
+        {' '}
+        <Link href="/path">{pathWords.link}</Link>
+        {' · '}
+        <Link href="/account">{words.account.account.link}</Link>
+        {' · '}
+        <Link href="/house">{visitor.isHost ? decencyWords.house.linkHost : decencyWords.house.link}</Link>
+      </PageHead>
       <main className={styles.main}>
         <div className={styles.line}>
           <h1>{words.boards.title}</h1>
-          {mayMake ? <NewBoard /> : null}
+          {mayMake ? (
+            <div className={styles.make}>
+              <TakeBoardIn />
+              <NewBoard />
+            </div>
+          ) : null}
         </div>
         <HomeWaiting waiting={await waitingFor(visitor, boards)} />
+        <HomeHomework home={await homeworkAtHome(visitor, boards, services().isVeiled)} />
         <NewsOfBoards>
           <BoardList boards={boards} />
         </NewsOfBoards>

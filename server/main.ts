@@ -11,6 +11,7 @@ import { startDailyRounds } from './daily.ts';
 import { type Environment, environment } from './env.ts';
 import { type Handlers, listen } from './http/web-server.ts';
 import { logError, logEvent, say } from './log.ts';
+import { makeBackup } from './outward/backup.ts';
 import { startParts } from './parts.ts';
 import { prepareDataFolder } from './store/data-folder.ts';
 import { lockFolder } from './store/lock.ts';
@@ -23,6 +24,8 @@ const ROOT = fileURLToPath(new URL('..', import.meta.url));
 const GRACE_MS = 2_000;
 /** After this long a stop gives up waiting; what was shown to anyone is stored already. */
 const STOP_LIMIT_MS = 10_000;
+/** By then whoever opened the first page has it, with its scripts and pictures. */
+const WARM_AFTER_MS = 5_000;
 
 /** What has to be undone at the stop, in the order in which it was done. */
 const undo: (() => Promise<void>)[] = [];
@@ -32,9 +35,11 @@ async function start(): Promise<void> {
   const settings = environment();
   await prepareDataFolder(settings);
   let address = '';
-  const lock = await lockFolder(settings.dataFolder, settings.dataFolderName, async (request) =>
-    request === 'host-link' && address ? makeHostLink(address) : 'not yet',
-  );
+  const lock = await lockFolder(settings.dataFolder, settings.dataFolderName, async (request) => {
+    if (address === '' || stopping) return 'not yet';
+    if (request === 'backup') return makeBackup().catch(backupFailed);
+    return request === 'host-link' ? makeHostLink(address) : 'open';
+  });
   undo.push(() => lock.release());
 
   let handOver: (handlers: Handlers) => void = () => {};
@@ -53,10 +58,17 @@ async function start(): Promise<void> {
     await Promise.all([web.close(GRACE_MS), parts.closeRooms()]);
   });
   undo.push(startDailyRounds());
-  handOver({ ...pages, live: parts.live });
+  const warming = afterFirstPage(pages.page, () => void parts.warm());
+  undo.push(warming.stop);
+  handOver({ ...pages, page: warming.page, live: parts.live });
   // Only the first start paints it; whoever opens the first link finds it there.
   await parts.makeDemo();
   await greet(settings, address);
+}
+
+function backupFailed(thrown: unknown): never {
+  logError('backup-failed', thrown);
+  throw thrown;
 }
 
 async function openStore(settings: Environment): Promise<void> {
@@ -77,6 +89,24 @@ async function startPages(port: number): Promise<Omit<Handlers, 'live'>> {
   return {
     page: (request, response) => page(request, response),
     devTools: dev ? app.getUpgradeHandler() : null,
+  };
+}
+
+/** Pages as they are; and a while after the first was sent, when nobody waits for the next, one act. */
+function afterFirstPage(page: Handlers['page'], act: () => void) {
+  let timer: NodeJS.Timeout | undefined;
+  let begun = false;
+  const begin = () => {
+    if (begun || stopping) return;
+    begun = true;
+    timer = setTimeout(act, WARM_AFTER_MS).unref();
+  };
+  return {
+    page: ((request, response) => {
+      response.once('finish', begin);
+      return page(request, response);
+    }) satisfies Handlers['page'],
+    stop: async () => clearTimeout(timer),
   };
 }
 

@@ -3,6 +3,10 @@
  *
  * In the flow: main -> [parts] -> live, pipeline, demo. Main process only. IO: through its parts.
  */
+import { setAnswer } from './core/live/card-answers.ts';
+import { edit } from './core/live/document.ts';
+import { putMarks } from './core/live/marks.ts';
+import { putPaintingOutline } from './core/live/outlines.ts';
 import { isProblem } from './core/problem.ts';
 import { seedDemo } from './demo/seed.ts';
 import type { Environment } from './env.ts';
@@ -10,7 +14,11 @@ import { offerServices, type Services } from './http/services.ts';
 import type { Upgrade } from './http/web-server.ts';
 import { createLive, type Live } from './live/live.ts';
 import { logError, logEvent, say } from './log.ts';
+import { takeInBoard } from './outward/take-in-board.ts';
+import { type Comparer, createComparer } from './pipeline/comparer.ts';
+import { createRelighter } from './pipeline/relighter.ts';
 import { createRunner, type Runner } from './pipeline/runner.ts';
+import { createSheets } from './pipeline/sheets.ts';
 import { removeBoard } from './store/boards.ts';
 import { dataFolderAnswers } from './store/data-folder.ts';
 import { readFact } from './store/installation.ts';
@@ -21,6 +29,8 @@ export interface Parts {
   live: Upgrade;
   /** Makes the demo board when this installation never had one; a failure is logged and stops nothing. */
   makeDemo(): Promise<void>;
+  /** Makes ready, at leisure, what the first who asks would otherwise wait for. */
+  warm(): Promise<void>;
   /** Sends everybody out of the rooms; all they wrote is stored when it resolves. */
   closeRooms(): Promise<void>;
   /** Stops the workers. */
@@ -38,17 +48,52 @@ export async function startParts(settings: Environment): Promise<Parts> {
     onRoomChanged: (boardId, room) => runner.roomChanged(boardId, room),
     onTrouble: (thrown) => logError('live-trouble', thrown),
   });
-  const services = join(settings, live, runner);
+  const sheets = createSheets();
+  const relighter = createRelighter();
+  const comparer = createComparer((thrown, boardId, pictureId) =>
+    logError('comparing-failed', thrown, { boardId, pictureId }),
+  );
+  const services = {
+    ...join(settings, live, runner),
+    ...ofStates(live, comparer),
+    drawSheet: sheets.draw,
+    plannedJpeg: relighter.pictureOf,
+  };
   offerServices(services);
   return {
     live: (request, socket, head) => live.handleUpgrade(request, socket, head),
     makeDemo: () => makeDemo(services, live),
+    warm: () => sheets.warm(),
     closeRooms: () => live.flush(),
-    stop: () => runner.stop(),
+    stop: async () => {
+      await Promise.all([runner.stop(), sheets.stop(), comparer.stop(), relighter.stop()]);
+    },
   };
 }
 
-function join(settings: Environment, live: Live, runner: Runner): Services {
+/** What is offered about the states of a painting. */
+type StateServices = Pick<Services, 'statesCompared' | 'statePicture' | 'answerMade' | 'outlinesMade'>;
+
+function ofStates(live: Pick<Live, 'writeAs'>, comparer: Omit<Comparer, 'stop'>): StateServices {
+  return {
+    statesCompared: (pair) => comparer.compared(pair),
+    statePicture: (pair, which) => comparer.picture(pair, which),
+    answerMade: ({ boardId, pictureId }, writer, key, answer) =>
+      live.writeAs(boardId, `painting/${pictureId}`, writer, (doc) => setAnswer(doc, key, answer)),
+    outlinesMade: ({ boardId, pictureId }, writer, outlines) =>
+      live.writeAs(boardId, `painting/${pictureId}`, writer, (doc) =>
+        edit(doc, () => {
+          for (const [planeId, outline] of outlines) putPaintingOutline(doc, planeId, outline);
+        }),
+      ),
+  };
+}
+
+function join(
+  settings: Environment,
+  live: Live,
+  runner: Runner,
+): Omit<Services, 'drawSheet' | 'plannedJpeg' | keyof StateServices> {
   const announce = (boardId: string) => {
     live.announce(boardId).catch((thrown) => logError('announce-failed', thrown, { boardId }));
   };
@@ -59,6 +104,7 @@ function join(settings: Environment, live: Live, runner: Runner): Services {
       return taken;
     },
     measuresOf: (boardId, pictureId) => runner.measuresOf(boardId, pictureId),
+    planOf: (boardId, pictureId) => runner.planOf(boardId, pictureId),
     isVeiled: (boardId) => live.isVeiled(boardId),
     impressionsOf: (boardId, pictureId) => live.impressionsOf(boardId, pictureId),
     pictureNoted(boardId, pictureId) {
@@ -71,6 +117,7 @@ function join(settings: Environment, live: Live, runner: Runner): Services {
       announce(boardId);
       return marks;
     },
+    markMade: (boardId, writer, mark) => live.addMark(boardId, writer, mark),
     markRemoved: (boardId, markId) => live.removeMark(boardId, markId),
     blocksChanged: (personIds) => live.blocksChanged(personIds),
     async boardRemoved(boardId) {
@@ -85,6 +132,10 @@ function join(settings: Environment, live: Live, runner: Runner): Services {
     },
     sessionsEnded: (sessionIds) => live.closeSessions(sessionIds),
     boardChanged: announce,
+    takeInBoard,
+    personForgotten: (boardId, personId) => live.forgetPerson(boardId, personId),
+    marksTakenIn: (boardId, writer, marks) =>
+      live.writeAs(boardId, 'marks', writer, (doc) => putMarks(doc, marks)),
     async healthy() {
       const answers = {
         database: await databaseAnswers(),

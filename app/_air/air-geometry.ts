@@ -4,11 +4,12 @@
  * In the flow: measures + kinds of the planes -> [air-geometry] -> air view. x and y are shares of a column and of the
  * plot; a way is mixed in linear light (Koschmieder) from the nearest like plane to the air colour. Pure.
  */
-import { heightOfLightness } from '#app/_ladder/geometry.ts';
+
 import { airPath } from '#server/core/colour/air-path.ts';
 import { chromaOf } from '#server/core/colour/lab.ts';
 import type { MeasureDocument, PlaneMeasures } from '#server/core/contract/measures.ts';
 import type { LabColour, PlaneKind } from '#server/core/contract/setup.ts';
+import { heightOfLightness } from '#server/core/ladder/geometry.ts';
 
 const STEPS = 32;
 /** The chroma axis reaches at least this far, and always to a whole ten beyond the strongest colour. */

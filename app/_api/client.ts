@@ -16,6 +16,7 @@ import type {
   PersonView,
   PictureView,
 } from '#server/core/contract/responses.ts';
+import type { PicturePlan } from '#server/core/plan/plan-picture.ts';
 
 /** What the server refused, or that it did not answer; `message` is a sentence for the person. */
 export class Refused extends Error {
@@ -115,6 +116,15 @@ export function fetchMeasures(
   signal: AbortSignal,
 ): Promise<MeasureDocument | Pending> {
   return call(`${board(boardId)}/measures/${encodeURIComponent(pictureId)}`, { signal });
+}
+
+/** The plan of a photograph, or what is being done about it. */
+export function fetchPlan(
+  boardId: string,
+  pictureId: string,
+  signal: AbortSignal,
+): Promise<PicturePlan | Pending> {
+  return call(`${board(boardId)}/plan/${encodeURIComponent(pictureId)}`, { signal });
 }
 
 /** What everybody saw first in a painting. @throws Refused `not-yet` until its silent look is over. */

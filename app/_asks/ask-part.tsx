@@ -6,8 +6,8 @@
  * In the flow: use-asks -> [ask-part] -> server.
  */
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { LookedAt, Promised } from '#app/_queue/promised.tsx';
 import { useNow } from '#app/_queue/use-now.ts';
+import { late } from '#app/_ui/late.tsx';
 import { calledBy, queueWords, sinceWords } from '#app/_words/en-queue.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import type { AskView } from '#server/core/contract/own-time.ts';
@@ -19,6 +19,8 @@ import styles from './asks.module.css';
 import { PainterAsks } from './painter-asks.tsx';
 import { useAsks } from './use-asks.ts';
 
+const LookedAt = late(() => import('#app/_queue/promised.tsx').then((module) => module.LookedAt));
+const Promised = late(() => import('#app/_queue/promised.tsx').then((module) => module.Promised));
 const { ask: words } = queueWords;
 
 /** @param heading Class of the headings in the column that this stands in. */
@@ -58,7 +60,18 @@ interface TheirsProps {
 /** Somebody else's asking: whoever teaches here answers it, a guardian reads it. */
 function Theirs({ ask, states, now, changed }: TheirsProps) {
   const { board, marks } = useBoardLive();
-  if (ask.answeredAt !== null) return <p className={styles.quiet}>{answeredWords(ask, now)}</p>;
+  if (ask.answeredAt !== null)
+    return (
+      <>
+        <p className={styles.quiet}>{answeredWords(ask, now)}</p>
+        {/* Whoever goes through their queue is on the way to the next one. */}
+        {may(board.role, 'ask.answer') ? (
+          <p>
+            <a href="/queue">{queueWords.home.open}</a>
+          </p>
+        ) : null}
+      </>
+    );
   const asked = Date.parse(ask.askedAt);
   const said = marks.some(({ author, at, pictureId }) => {
     return author === board.me.id && at >= asked && states.some(({ id }) => id === pictureId);

@@ -12,10 +12,16 @@ import { Button } from '#app/_ui/button.tsx';
 import { carryWords as words } from '#app/_words/en-carry.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import styles from './carry.module.css';
-import { type CarryDesk, namesOf, useCarryDesk } from './carry-desk.tsx';
+import { useCarryDesk, useCarryDoor } from './carry-desk.tsx';
+import type { CarryDesk } from './carry-desk-types.ts';
+import { namesOf } from './names-of.ts';
 import { useCarryKeys } from './use-carry-hand.ts';
 
 export function CarryControls() {
+  return useCarryDoor().work ? <Controls /> : null;
+}
+
+function Controls() {
   const desk = useCarryDesk();
   const press = useCarryKeys();
   const bar = useRef<HTMLElement>(null);
@@ -194,43 +200,6 @@ function InHand() {
           </button>
         ))}
       </fieldset>
-    </div>
-  );
-}
-
-/** After planes were taken: what of them to look at again, and the way back. */
-export function CarryTaken() {
-  const { taken, forgetTaken } = useCarryDesk();
-  const { planes, undo } = useBoardLive();
-  const { paintingId, setTool, setPlaneId } = useTools();
-  if (!taken || taken.paintingId !== paintingId) return null;
-  const [first] = taken.doubts;
-  const again = namesOf(taken.doubts, planes).map(({ name }) => name);
-  return (
-    <div className={styles.controls}>
-      <p role="status">
-        {words.taken(taken.count)} {again.length > 0 ? words.lookAgain(again) : null}
-      </p>
-      <div className={styles.acts}>
-        <Button
-          onClick={() => {
-            if (first) setPlaneId(first.planeId);
-            setTool('outline');
-            forgetTaken();
-          }}
-        >
-          {words.correct}
-        </Button>
-        <Button
-          weight="word"
-          onClick={() => {
-            undo();
-            forgetTaken();
-          }}
-        >
-          {words.undo}
-        </Button>
-      </div>
     </div>
   );
 }

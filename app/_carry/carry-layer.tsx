@@ -4,38 +4,47 @@
  *
  * In the flow: carry-desk -> [carry-layer] -> stage; and, for the others, that somebody is placing planes.
  */
-import { Fragment, useEffect, useId, useMemo } from 'react';
+import { Fragment, useEffect, useId } from 'react';
 import { useEasel } from '#app/_easel/easel-state.tsx';
 import lines from '#app/_easel/layers.module.css';
 import { linePattern } from '#app/_easel/line-pattern.ts';
-import { planePlaces } from '#app/_easel/plane-places.ts';
 import { BOX, closedPath, openPath } from '#app/_easel/shape-path.ts';
 import { useStage } from '#app/_easel/stage-context.tsx';
+import { type ToolHand, useGiveHand } from '#app/_easel/use-tool-hand.ts';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { carryHold } from '#app/_live/presence.ts';
 import { carryWords as words } from '#app/_words/en-carry.ts';
+import type { PictureView } from '#server/core/contract/responses.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
+import { planePlaces } from '#server/core/planes/plane-places.ts';
 import styles from './carry.module.css';
-import { type CarryDesk, useCarryDesk } from './carry-desk.tsx';
+import { useCarryDoor } from './carry-desk.tsx';
+import type { CarryDesk } from './carry-desk-types.ts';
 import { boundsOfAll, cornersOf } from './placing.ts';
 import { signsOf, stretchesOf } from './unsure-places.ts';
-import { handlesOf } from './use-carry-hand.ts';
+import { handlesOf, useCarryHand } from './use-carry-hand.ts';
 
 const at = ([x, y]: FractionPoint) => ({ left: `${x * 100}%`, top: `${y * 100}%` });
 
-/** The planes that are drawn here instead of where they are stored. */
-export function useCarriedOn(pictureId: string): ReadonlySet<string> | null {
-  const { placing, wish, carried } = useCarryDesk();
-  return useMemo(
-    () =>
-      placing && wish?.toId === pictureId && carried ? new Set(carried.planes.map(({ id }) => id)) : null,
-    [placing, wish, carried, pictureId],
+/** The layer with the hand that places planes, which is there as soon as something is carried. */
+export function CarryPlaces(props: { picture: PictureView; give: ToolHand['give'] }) {
+  const { work } = useCarryDoor();
+  return (
+    <>
+      <CarryLayer />
+      {work ? <CarryHand {...props} /> : null}
+    </>
   );
+}
+
+function CarryHand({ picture, give }: { picture: PictureView; give: ToolHand['give'] }) {
+  useGiveHand(give, useCarryHand(picture));
+  return null;
 }
 
 export function CarryLayer() {
   const { picture } = useStage();
-  const desk = useCarryDesk();
+  const { work: desk } = useCarryDoor();
   const { heldBy } = useBoardLive();
   const other = heldBy(carryHold(picture.id));
   if (other) {
@@ -45,8 +54,7 @@ export function CarryLayer() {
       </p>
     );
   }
-  const { placing, wish, carried } = desk;
-  return placing && wish?.toId === picture.id && carried ? <Carried {...desk} /> : null;
+  return desk?.placing && desk.wish?.toId === picture.id && desk.carried ? <Carried {...desk} /> : null;
 }
 
 /** The ladder follows what is being placed. */
@@ -96,9 +104,9 @@ function Carried(desk: CarryDesk) {
                 width={BOX}
                 height={BOX * aspect}
               >
-                <rect width={BOX} height={BOX * aspect} fill="#fff" />
+                <rect width={BOX} height={BOX * aspect} fill="var(--white)" />
                 {nearer.map((other) => (
-                  <path key={other.plane.id} d={closedPath(other.outline, aspect)} fill="#000" />
+                  <path key={other.plane.id} d={closedPath(other.outline, aspect)} fill="var(--black)" />
                 ))}
               </mask>
               <g data-chosen={plane.id === inHand || undefined} mask={`url(#${id}-${index})`}>

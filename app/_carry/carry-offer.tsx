@@ -6,27 +6,35 @@ import { Button } from '#app/_ui/button.tsx';
 import { carryWords as words } from '#app/_words/en-carry.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import styles from './carry.module.css';
-import { useCarryDesk } from './carry-desk.tsx';
+import { useCarryDoor } from './carry-desk.tsx';
+import { useCarryWish } from './use-carry-wish.ts';
 
 export function CarryOffer() {
   const { planes, outlinesOf, may, heldBy } = useBoardLive();
   const { paintingId } = useTools();
-  const { placing, begin, missing, sources } = useCarryDesk();
+  const { begin, work } = useCarryDoor();
+  const first = useCarryWish(null);
+  const { missing, sources } = work ?? first;
+  const placing = work?.placing === true;
   if (!paintingId || !may.painting(paintingId) || planes.length === 0 || sources.length === 0) return null;
   const here = outlinesOf(paintingId).size;
   const other = heldBy(carryHold(paintingId));
   // Nothing to carry as far as this screen knows, and nothing that could be done anew.
   if (here === 0 && missing.length === 0 && sources.length < 2) return null;
-  const label =
-    here === 0 ? words.offer : missing.length > 0 ? words.offerRest(missing.length) : words.offerAgain;
   return (
     <div className={styles.offer}>
       {placing || other ? null : (
         <Button weight={here === 0 && missing.length > 0 ? 'main' : 'quiet'} onClick={begin}>
-          {label}
+          {offerOf(here, missing.length)}
         </Button>
       )}
       <p role="status">{other ? words.heldBy(other) : placing ? words.onEasel : null}</p>
     </div>
   );
+}
+
+/** @param here Planes on the painting. @param missing Planes of the source that it lacks. */
+function offerOf(here: number, missing: number): string {
+  if (here === 0) return words.offer;
+  return missing > 0 ? words.offerRest(missing) : words.offerAgain;
 }

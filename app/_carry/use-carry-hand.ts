@@ -6,11 +6,12 @@
  */
 import { useRef } from 'react';
 import { type Hand, type HandPoint, pixelsApart, reachPx } from '#app/_easel/hand.ts';
-import { planePlaces } from '#app/_easel/plane-places.ts';
 import { carryWords as words } from '#app/_words/en-carry.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
-import { type CarryDesk, useCarryDesk } from './carry-desk.tsx';
+import { planePlaces } from '#server/core/planes/plane-places.ts';
+import { useCarryDesk } from './carry-desk.tsx';
+import type { CarryDesk } from './carry-desk-types.ts';
 import {
   allChanged,
   boundsOf,

@@ -6,15 +6,17 @@
  * In the flow: talk -> [class-part] -> first impression, what is said back, order, controls.
  */
 import { useBoardLive } from '#app/_live/board-live.tsx';
+import { late } from '#app/_ui/late.tsx';
 import { classWords as words } from '#app/_words/en-class.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import { isRevealed } from '#server/core/class/state.ts';
 import styles from './class.module.css';
-import { FirstImpression } from './first-impression.tsx';
-import { Impressions } from './impressions.tsx';
 import { RunControls } from './run-controls.tsx';
-import { RunningOrder } from './running-order.tsx';
 import { SaidBack } from './said-back.tsx';
+
+const FirstImpression = late(() => import('./first-impression.tsx').then((module) => module.FirstImpression));
+const Impressions = late(() => import('./impressions.tsx').then((module) => module.Impressions));
+const RunningOrder = late(() => import('./running-order.tsx').then((module) => module.RunningOrder));
 
 /** What is written now, above everything else of the talk. */
 export function ClassTask() {

@@ -112,29 +112,20 @@ export function RewriteCard({ card, close }: { card: ShownCard; close(): void })
 }
 
 /** A card of the teacher's own, on a plane or on the whole picture. */
-export function AddCard() {
-  const { mayChange, act } = useDesk();
+export function NewCard({ close }: { close(): void }) {
+  const { act } = useDesk();
   const { planes } = useBoardLive();
-  const [adding, setAdding] = useState(false);
   const [planeId, setPlaneId] = useState('');
   const id = useId();
-  if (!mayChange) return null;
-  if (!adding) {
-    return (
-      <button type="button" className={styles.act} onClick={() => setAdding(true)}>
-        {words.add}
-      </button>
-    );
-  }
   return (
     <WordsForm
       first={NOTHING}
       measured={null}
       planeId={planeId || null}
-      cancel={() => setAdding(false)}
+      cancel={close}
       keep={(now) => {
         const parts = CARD_WORDS.flatMap((part) => (now[part].trim() ? [[part, now[part].trim()]] : []));
-        setAdding(false);
+        close();
         act.add({ ...Object.fromEntries(parts), ...(planeId ? { planeId } : {}) });
       }}
     >

@@ -5,17 +5,18 @@
  * In the flow: cards -> [card]. The first card stands large and open, the others show their headline until asked for.
  */
 import { useState } from 'react';
+import { late } from '#app/_ui/late.tsx';
 import { critiqueWords } from '#app/_words/en-critique.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import type { ShownCard } from '#server/core/live/show-cards.ts';
 import { HEALTH_LINE } from '#server/core/readings/health-line.ts';
 import { Answer, Answered } from './answer.tsx';
-import { RewriteCard } from './card-form.tsx';
 import { CardTools } from './card-tools.tsx';
 import styles from './critique.module.css';
 import { cardHeadId, useChoosePlane } from './desk.tsx';
 import { Why } from './why.tsx';
 
+const RewriteCard = late(() => import('./card-form.tsx').then((module) => module.RewriteCard));
 const { cards: words } = critiqueWords;
 
 /** "Massif, darks: lift" for a plane; "The whole picture, big shapes: join"; "The photo of the painting: …". */

@@ -9,8 +9,8 @@ import { useEffect, useState } from 'react';
 import { critiqueWords } from '#app/_words/en-critique.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import type { ShownCard, ShownCards } from '#server/core/live/show-cards.ts';
+import { AddCard } from './add-card.tsx';
 import { Card } from './card.tsx';
-import { AddCard } from './card-form.tsx';
 import styles from './critique.module.css';
 import { CARDS_TITLE_ID, useDesk } from './desk.tsx';
 

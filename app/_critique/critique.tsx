@@ -7,18 +7,21 @@
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useBoardMeasures } from '#app/_measures/board-measures.tsx';
 import { Button } from '#app/_ui/button.tsx';
+import { late } from '#app/_ui/late.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
 import { words as shellWords } from '#app/_words/en.ts';
 import { critiqueWords } from '#app/_words/en-critique.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import { Cards } from './cards.tsx';
 import styles from './critique.module.css';
-import { CARDS_TITLE_ID, CritiqueDeskProvider } from './desk.tsx';
+import { CARDS_TITLE_ID, CritiqueDeskProvider, useDesk } from './desk.tsx';
 import { Readings, Withheld } from './readings.tsx';
 import { SaidAloud } from './said-aloud.tsx';
 import { Works } from './works.tsx';
 
 const { cards: words } = critiqueWords;
+const Afterwards = late(() => import('#app/_homework/afterwards.tsx').then((module) => module.Afterwards));
+const LastState = late(() => import('#app/_states/last-state.tsx').then((module) => module.LastState));
 
 export function Critique() {
   const { board } = useBoardLive();
@@ -26,16 +29,32 @@ export function Critique() {
   const { document } = useBoardMeasures();
   const painting = board.pictures.find(({ id }) => id === paintingId);
   if (!painting) return null;
-  if (!document) return <Waiting />;
+  const last = painting.follows === null ? null : <LastState key={painting.id} painting={painting} />;
+  if (!document) {
+    return (
+      <>
+        <Waiting />
+        {last}
+        <Afterwards key={painting.id} painting={painting} cards={[]} />
+      </>
+    );
+  }
   return (
     <CritiqueDeskProvider key={painting.id} painting={painting}>
+      {last}
       <Cards />
       <Withheld />
       <Readings />
       <Works />
       <SaidAloud />
+      <AfterCards />
     </CritiqueDeskProvider>
   );
+}
+
+function AfterCards() {
+  const { painting, cards } = useDesk();
+  return <Afterwards key={painting.id} painting={painting} cards={[...cards.open, ...cards.waiting]} />;
 }
 
 /** Until there are figures: what is missing, or what is being done. */

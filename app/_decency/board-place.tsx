@@ -38,7 +38,11 @@ export function BoardPlace({ board, onChanged }: BoardPlaceProps) {
       <h3>{words.title}</h3>
       <Group board={board} trying={trying} />
       <HandOn board={board} trying={trying} />
-      <Over board={board} trying={trying} />
+      <details className={styles.ending}>
+        <summary>{words.ending}</summary>
+        <p>{words.endingWhat}</p>
+        <Over board={board} trying={trying} />
+      </details>
       {trouble ? <Notice trouble sentence={trouble} /> : null}
     </section>
   );

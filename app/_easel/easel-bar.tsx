@@ -5,21 +5,29 @@
  * In the flow: easel -> [easel-bar] -> outline, mark and photo controls.
  */
 import type { ReactNode } from 'react';
-import { AirControls } from '#app/_air/air-controls.tsx';
-import { CarryControls, CarryTaken } from '#app/_carry/carry-controls.tsx';
+import { useCarryDoor } from '#app/_carry/carry-desk.tsx';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { MarkControls } from '#app/_marks/mark-controls.tsx';
-import { PhotoControls } from '#app/_photo/photo-controls.tsx';
 import { isCorrected } from '#app/_photo/photo-desk.tsx';
-import { FindOffer } from '#app/_propose/find-offer.tsx';
-import { words as photoWords } from '#app/_words/en-photo.ts';
+import { late } from '#app/_ui/late.tsx';
+import { photoShownWords as photoWords } from '#app/_words/en-photo-shown.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import styles from './easel-bar.module.css';
 import { useEasel } from './easel-state.tsx';
-import { FocusControls } from './focus-layer.tsx';
-import { OutlineControls } from './outline-controls.tsx';
 import { Refusals } from './refusals.tsx';
 import type { Shown } from './shown.ts';
+
+const AirControls = late(() => import('#app/_air/air-controls.tsx').then((module) => module.AirControls));
+const CarryControls = late(() =>
+  import('#app/_carry/carry-controls.tsx').then((module) => module.CarryControls),
+);
+const CarryTaken = late(() => import('#app/_carry/carry-taken.tsx').then((module) => module.CarryTaken));
+const FindOffer = late(() => import('#app/_propose/find-offer.tsx').then((module) => module.FindOffer));
+const FocusControls = late(() => import('./focus-controls.tsx').then((module) => module.FocusControls));
+const OutlineControls = late(() => import('./outline-controls.tsx').then((module) => module.OutlineControls));
+const PhotoControls = late(() =>
+  import('#app/_photo/photo-controls.tsx').then((module) => module.PhotoControls),
+);
 
 export function EaselBar({ reference, painting }: Shown) {
   const { tool } = useTools();
@@ -51,10 +59,12 @@ export function EaselBar({ reference, painting }: Shown) {
 
 /** Nothing in hand: what could be done first, or what was done last. */
 function Look() {
+  const { taken } = useCarryDoor();
+  const { planes, ready } = useBoardLive();
   return (
     <>
-      <FindOffer />
-      <CarryTaken />
+      {ready && planes.length === 0 ? <FindOffer /> : null}
+      {taken ? <CarryTaken /> : null}
     </>
   );
 }

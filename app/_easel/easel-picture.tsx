@@ -5,47 +5,43 @@
  * In the flow: easel -> [easel-picture] -> stage with its layers.
  */
 import { useCallback, useMemo } from 'react';
-import { CarryLayer, useCarriedOn } from '#app/_carry/carry-layer.tsx';
-import { useCarryHand } from '#app/_carry/use-carry-hand.ts';
+import { useCarriedOn } from '#app/_carry/use-carried-on.ts';
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import type { PlaneView } from '#app/_live/board-live-types.ts';
-import { outlineHold } from '#app/_live/presence.ts';
-import { LookMarks } from '#app/_look/look-marks.tsx';
+import { carryHold, outlineHold } from '#app/_live/presence.ts';
 import { useLooking } from '#app/_look/look-state.tsx';
-import { useGuessHand } from '#app/_look/use-guess-hand.ts';
-import { usePatchHand } from '#app/_look/use-patch-hand.ts';
+import { isPointing } from '#app/_look/pointing.ts';
 import { MarkLayer } from '#app/_marks/mark-layer.tsx';
 import { GrowingMark } from '#app/_marks/mark-lines.tsx';
-import { NewPlace } from '#app/_marks/mark-words.tsx';
-import { useMarkHand } from '#app/_marks/use-mark-hand.ts';
+import { MarkWork } from '#app/_marks/mark-work.tsx';
 import { useMarkLabel } from '#app/_marks/use-mark-words.ts';
 import { useDrawsOver, useShownMarks } from '#app/_marks/use-shown-marks.ts';
-import { CaptureOverlay } from '#app/_photo/capture-overlay.tsx';
-import { PhotoLayer } from '#app/_photo/photo-layer.tsx';
-import { type PhotoHand, usePhotoHand } from '#app/_photo/use-photo-hand.ts';
+import { usePhotoDesk } from '#app/_photo/photo-desk.tsx';
 import { ProposedLayer, useProposedOn } from '#app/_propose/proposed-layer.tsx';
 import { useQuieted } from '#app/_together/use-quieted.ts';
+import { late } from '#app/_ui/late.tsx';
 import { words } from '#app/_words/en-easel.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { FractionPoint, Outline } from '#server/core/contract/setup.ts';
-import { AheadLayer } from './ahead-layer.tsx';
-import { type OutlineDraft, useEasel } from './easel-state.tsx';
+import { type PlanePlaces, planePlaces } from '#server/core/planes/plane-places.ts';
+import { useEasel } from './easel-state.tsx';
 import { FocusLayer } from './focus-layer.tsx';
 import { type Frame, mirroredFrame, plainFrame } from './frame.ts';
-import type { Hand } from './hand.ts';
 import styles from './layers.module.css';
-import { Loupe } from './loupe.tsx';
-import { type DrawnPlane, drawnPlanes, OutlineLayer } from './outline-layer.tsx';
-import { DraftOutline, OutlinePoints } from './outline-points.tsx';
-import { type PlanePlaces, planePlaces } from './plane-places.ts';
+import { type DrawnPlane, drawnPlanes, OutlineLayer, type OutlineLayerProps } from './outline-layer.tsx';
 import { PointerLayer } from './pointer-layer.tsx';
 import { Stage } from './stage.tsx';
-import { useAirHand } from './use-air-hand.ts';
-import { useFocusHand } from './use-focus-hand.ts';
-import { useLookHand } from './use-look-hand.ts';
-import { useMayOutline } from './use-may-outline.ts';
-import { type OutlineHand, useOutlineHand } from './use-outline-hand.ts';
+import { type ToolHand, useToolHand } from './use-tool-hand.ts';
+
+// Each tool brings its hand and what it draws when it is first taken up.
+const CarryLayer = late(() => import('#app/_carry/carry-layer.tsx').then((module) => module.CarryLayer));
+const CarryPlaces = late(() => import('#app/_carry/carry-layer.tsx').then((module) => module.CarryPlaces));
+const CaptureOverlay = late(() =>
+  import('#app/_photo/capture-overlay.tsx').then((module) => module.CaptureOverlay),
+);
+const LookWork = late(() => import('#app/_look/look-work.tsx').then((module) => module.LookWork));
+const OutlineWork = late(() => import('./outline-work.tsx').then((module) => module.OutlineWork));
+const PhotoWork = late(() => import('#app/_photo/photo-work.tsx').then((module) => module.PhotoWork));
 
 interface EaselPictureProps {
   picture: PictureView;
@@ -59,10 +55,8 @@ interface EaselPictureProps {
 }
 
 export function EaselPicture({ picture, label, squared, righted, clip, swipe }: EaselPictureProps) {
-  const { tool, outlining: outliningAs, planeId, markId, setMarkId, linesShown, marksShown } = useTools();
-  const quieted = useQuieted();
+  const { tool, outlining: outliningAs, planeId, linesShown } = useTools();
   const { planes } = useBoardLive();
-  const { setPin, setSentence } = useEasel();
   const { width, height } = picture;
   const plain = useMemo(() => plainFrame({ width, height }), [width, height]);
   const frame = useShownFrame(squared ?? plain);
@@ -73,24 +67,65 @@ export function EaselPicture({ picture, label, squared, righted, clip, swipe }: 
     () => planePlaces(drawn.map(({ plane, outline }) => ({ planeId: plane.id, outline }))),
     [drawn],
   );
-  const own = useShownMarks(picture.id);
+  const badge = (planeId && places.badges.get(planeId)) || null;
+  const { hand, handNow, there, give } = useToolHand(tool);
+  const proposed = useProposedOn(picture.id);
+  const carried = useCarriedOn(picture.id);
+  const stored = carried ? drawn.filter(({ plane }) => !carried.has(plane.id)) : drawn;
+  const layer = {
+    ...{ drawn: stored, badges: places.badges, aspect, chosenId: planeId, hiddenId: null },
+    whole: tool !== 'outline' || outliningAs === 'line',
+  };
+  return (
+    <Stage {...{ picture, frame, righted, hand, handNow, label, swipe }} {...(clip ? { clip } : {})}>
+      {righted ? <OverlayIfShown /> : null}
+      {proposed && tool !== 'photo' ? (
+        <ProposedLayer grouping={proposed} frame={frame} aspect={aspect} />
+      ) : (linesShown && tool !== 'photo' && tool !== 'outline') || (tool === 'outline' && !there) ? (
+        <OutlineLayer {...layer} />
+      ) : null}
+      <ToolWork {...{ picture, frame, badge, give }} layer={proposed ? null : layer} />
+      <Marks {...{ picture, frame, aspect }} />
+      <FocusLayer />
+      <GrowingMark />
+      <HeldNames pictureId={picture.id} drawn={drawn} badges={places.badges} />
+      <PointerLayer />
+    </Stage>
+  );
+}
+
+interface ToolWorkProps {
+  picture: PictureView;
+  frame: Frame;
+  badge: FractionPoint | null;
+  layer: OutlineLayerProps | null;
+  give: ToolHand['give'];
+}
+
+/** What the tool in hand draws; with it comes its hand. */
+function ToolWork({ picture, frame, badge, layer, give }: ToolWorkProps) {
+  const { tool } = useTools();
+  const { heldBy } = useBoardLive();
+  const work = { picture, give };
+  return (
+    <>
+      {tool === 'outline' ? <OutlineWork {...work} {...{ frame, badge, layer }} /> : null}
+      {tool === 'photo' ? <PhotoWork {...work} /> : null}
+      {tool === 'mark' ? <MarkWork {...work} /> : null}
+      {isPointing(tool) ? <LookWork {...work} tool={tool} /> : null}
+      {tool === 'carry' ? <CarryPlaces {...work} /> : heldBy(carryHold(picture.id)) ? <CarryLayer /> : null}
+    </>
+  );
+}
+
+/** The marks over a picture, where the tool in hand leaves room for them. */
+function Marks({ picture, frame, aspect }: { picture: PictureView; frame: Frame; aspect: number }) {
+  const { tool, markId, setMarkId, marksShown } = useTools();
+  const { setPin } = useEasel();
+  const quieted = useQuieted();
+  const marks = useShownMarks(picture.id);
   const labelOf = useMarkLabel(picture.id);
   const passing = useDrawsOver();
-  const badge = (planeId && places.badges.get(planeId)) || null;
-  const outlining = useOutlineHand(picture, frame, badge && frame.original(badge));
-  const photo = usePhotoHand(picture);
-  const look = useLookHand();
-  const hands: Record<typeof tool, Hand> = {
-    look,
-    outline: outlining.hand,
-    mark: useMarkHand(picture),
-    photo: photo.hand,
-    patch: usePatchHand(picture.id, setSentence),
-    guess: useGuessHand(picture.id, setSentence),
-    air: useAirHand(picture),
-    focus: useFocusHand(picture),
-    carry: useCarryHand(picture),
-  };
   const choose = useCallback(
     (id: string) => {
       setPin(null);
@@ -98,65 +133,20 @@ export function EaselPicture({ picture, label, squared, righted, clip, swipe }: 
     },
     [setPin, setMarkId],
   );
-  const inHand = useOutlineInHand(picture, outlining);
-  const proposed = useProposedOn(picture.id);
-  const carried = useCarriedOn(picture.id);
-  const stored = carried ? drawn.filter(({ plane }) => !carried.has(plane.id)) : drawn;
+  if (!marksShown || quieted || tool === 'outline' || tool === 'photo') return null;
   return (
-    <Stage
-      picture={picture}
-      frame={frame}
-      righted={righted}
-      hand={hands[tool]}
-      label={label}
-      swipe={swipe}
-      {...(clip ? { clip } : {})}
-    >
-      <OfPhoto picture={picture} righted={righted} photo={photo} />
-      {proposed && tool !== 'photo' ? (
-        <ProposedLayer grouping={proposed} frame={frame} aspect={aspect} />
-      ) : (linesShown && tool !== 'photo') || tool === 'outline' ? (
-        <OutlineLayer
-          drawn={stored}
-          badges={places.badges}
-          aspect={aspect}
-          chosenId={planeId}
-          whole={tool !== 'outline' || outliningAs === 'line'}
-          hiddenId={drawnByHand(inHand)}
-        />
-      ) : null}
-      <OutlineInHand inHand={inHand} badge={badge} outlining={outlining} />
-      {marksShown && !quieted && tool !== 'outline' && tool !== 'photo' ? (
-        <MarkLayer
-          marks={own}
-          {...{ frame, aspect, labelOf, choose }}
-          kind={picture.kind}
-          chosenId={markId}
-          passing={passing}
-        />
-      ) : null}
-      <CarryLayer />
-      <FocusLayer />
-      <GrowingMark />
-      <NewPlace />
-      <HeldNames pictureId={picture.id} drawn={drawn} badges={places.badges} />
-      <LookMarks />
-      <PointerLayer />
-    </Stage>
+    <MarkLayer
+      {...{ marks, frame, aspect, labelOf, choose, passing }}
+      kind={picture.kind}
+      chosenId={markId}
+    />
   );
 }
 
-interface OfPhotoProps {
-  picture: PictureView;
-  righted: boolean;
-  photo: PhotoHand;
-}
-
-/** What is seen of the photo itself: where light ran out, or the handles that put it right. */
-function OfPhoto({ picture, righted, photo }: OfPhotoProps) {
-  const { tool } = useTools();
-  if (righted) return <CaptureOverlay />;
-  return tool === 'photo' && picture.kind === 'painting' ? <PhotoLayer {...photo} /> : null;
+/** Where light ran out, over the picture put right; its script comes once it is switched on. */
+function OverlayIfShown() {
+  const { overlayShown } = usePhotoDesk();
+  return overlayShown ? <CaptureOverlay /> : null;
 }
 
 /** The outlines as they are stored, with those that are being painted over as the hand has them. */
@@ -192,53 +182,4 @@ function HeldNames(held: { pictureId: string; drawn: readonly DrawnPlane[]; badg
       </span>
     ) : null;
   });
-}
-
-interface InHand {
-  plane: PlaneView;
-  /** A new outline, or null. */
-  draft: OutlineDraft | null;
-  /** The stored outline as the hand has it now, or null. */
-  outline: Outline | null;
-}
-
-/** The outline that the hand works on in this picture, or null. */
-function useOutlineInHand(picture: PictureView, { pulled }: OutlineHand): InHand | null {
-  const { tool, planeId, outlining } = useTools();
-  const { planes, outlinesOf } = useBoardLive();
-  const { draft } = useEasel();
-  const plane = planes.find(({ id }) => id === planeId);
-  const allowed = useMayOutline(picture);
-  if (tool !== 'outline' || !plane || !allowed) return null;
-  if (draft?.pictureId === picture.id) return { plane, draft, outline: null };
-  if (outlining !== 'line') return null;
-  const outline = pulled?.now ?? outlinesOf(picture.id).get(plane.id);
-  return outline ? { plane, draft: null, outline } : null;
-}
-
-/** The plane whose outline the hand draws itself; one that is being split stays under its line. */
-const drawnByHand = (inHand: InHand | null) =>
-  inHand && inHand.draft?.way !== 'split' ? inHand.plane.id : null;
-
-interface OutlineInHandProps {
-  inHand: InHand | null;
-  badge: FractionPoint | null;
-  outlining: OutlineHand;
-}
-
-function OutlineInHand({ inHand, badge, outlining }: OutlineInHandProps) {
-  const { tool } = useTools();
-  const { pulled, chosenPoint, choosePoint, keep } = outlining;
-  if (tool !== 'outline') return null;
-  const { plane, draft, outline } = inHand ?? {};
-  return (
-    <>
-      <AheadLayer />
-      {plane && draft ? <DraftOutline draft={draft} plane={plane} /> : null}
-      {plane && outline ? (
-        <OutlinePoints {...{ plane, outline, badge, chosenPoint, choosePoint, keep }} />
-      ) : null}
-      {pulled?.touch && pulled.at !== null ? <Loupe point={pulled.hand} /> : null}
-    </>
-  );
 }

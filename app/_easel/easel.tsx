@@ -11,9 +11,9 @@ import { NineScale } from '#app/_look/nine-scale.tsx';
 import { useMarkDesk } from '#app/_marks/mark-desk.tsx';
 import { CaptureCaption } from '#app/_photo/capture-caption.tsx';
 import { isCorrected, usePhotoDesk } from '#app/_photo/photo-desk.tsx';
-import { RightedPlace } from '#app/_photo/righted-place.tsx';
 import { useLookTogether } from '#app/_together/use-look-together.ts';
 import { useOwn } from '#app/_together/use-own.ts';
+import { late } from '#app/_ui/late.tsx';
 import { words } from '#app/_words/en-easel.ts';
 import { lightWords, notedWords } from '#app/_words/en-noted.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
@@ -28,6 +28,10 @@ import { usePreview } from './use-preview.ts';
 import { useViewAsLooked } from './use-view-as-looked.ts';
 import { ViewButtons } from './view-buttons.tsx';
 import { WipeEdge } from './wipe-edge.tsx';
+
+const RightedPlace = late(() =>
+  import('#app/_photo/righted-place.tsx').then((module) => module.RightedPlace),
+);
 
 export function Easel() {
   const { board } = useBoardLive();

@@ -1,18 +1,13 @@
 'use client';
 /**
- * Where the eye should come to rest, drawn quietly on the painting; and the line under the pictures while it is set.
+ * Where the eye should come to rest, drawn quietly on the painting.
  *
  * In the flow: live `focus` -> [focus-layer] -> screen. The talk says the same in words.
  */
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { Button } from '#app/_ui/button.tsx';
-import { critiqueWords } from '#app/_words/en-critique.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
-import bar from './easel-bar.module.css';
 import styles from './focus-layer.module.css';
 import { useStage } from './stage-context.tsx';
-
-const { focus: words } = critiqueWords;
 
 /** Circumference of the ring's radius of 18, cut into four arcs with as many gaps. */
 const ARC = (2 * Math.PI * 18) / 8;
@@ -44,17 +39,5 @@ export function FocusLayer() {
         />
       ))}
     </svg>
-  );
-}
-
-export function FocusControls() {
-  const { setTool } = useTools();
-  return (
-    <>
-      <p className={bar.sentence}>{words.how}</p>
-      <Button weight="word" onClick={() => setTool('look')}>
-        {words.notNow}
-      </Button>
-    </>
   );
 }

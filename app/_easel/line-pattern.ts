@@ -7,12 +7,13 @@
 export interface LinePattern {
   /** SVG dash array in CSS pixels; empty = unbroken. */
   dashes: string;
+  /** Colours of the look, as a style or an SVG attribute takes them. */
   core: string;
   casing: string;
 }
 
-const LIGHT = { core: '#ffffff', casing: 'rgb(0 0 0 / 0.5)' };
-const DARK = { core: '#111111', casing: 'rgb(255 255 255 / 0.6)' };
+const LIGHT = { core: 'var(--over-light)', casing: 'var(--over-dark-half)' };
+const DARK = { core: 'var(--over-dark)', casing: 'var(--over-light-half)' };
 const DASHES = ['', '11 7', '1.5 5', '16 6 1.5 6', '24 10', '6 5'] as const;
 
 /** @param number Running number of the plane, 1 = the farthest. Patterns repeat dark after six, then anew. */

@@ -5,6 +5,7 @@
  * In the flow: a pulled point -> [loupe] -> screen. Reads the copy that the stage has loaded, or a sharper one.
  */
 import { type CSSProperties, useEffect, useRef } from 'react';
+import { OVER_CASING, OVER_LIGHT } from '#app/_ui/greys.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import styles from './layers.module.css';
 import { useStage } from './stage-context.tsx';
@@ -78,8 +79,8 @@ function placeBeside([x, y]: FractionPoint, pixel: { x: number; y: number }): CS
 /** A thin line, dark under light, so that it shows on anything. */
 function drawLine(context: CanvasRenderingContext2D, points: readonly (readonly number[])[]): void {
   for (const [style, width] of [
-    ['rgb(0 0 0 / 0.6)', 4],
-    ['#fff', 1.5],
+    [OVER_CASING, 4],
+    [OVER_LIGHT, 1.5],
   ] as const) {
     context.strokeStyle = style;
     context.lineWidth = width;
@@ -93,8 +94,8 @@ function drawLine(context: CanvasRenderingContext2D, points: readonly (readonly 
 function drawCross(context: CanvasRenderingContext2D, side: number): void {
   const [middle, gap, arm] = [side / 2, side * 0.03, side * 0.12];
   for (const [style, width] of [
-    ['rgb(0 0 0 / 0.8)', 5],
-    ['#fff', 2],
+    [OVER_CASING, 5],
+    [OVER_LIGHT, 2],
   ] as const) {
     context.strokeStyle = style;
     context.lineWidth = width;

@@ -1,7 +1,7 @@
 'use client';
 /** What can be done with the outline of the chosen plane. In the flow: easel-bar -> [outline-controls] -> draft, live. */
 import { useEffect, useState } from 'react';
-import { useCarryDesk } from '#app/_carry/carry-desk.tsx';
+import { useCarryDoor } from '#app/_carry/carry-desk.tsx';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { PlaneView } from '#app/_live/board-live-types.ts';
 import { Button } from '#app/_ui/button.tsx';
@@ -257,7 +257,7 @@ function RedrawControls({ plane, writable, done }: RedrawControlsProps) {
 /** Offers to carry planes over to a painting that lacks this one. */
 function CarryThis({ plane, writable, shown: { reference, painting } }: EditControlsProps) {
   const { outlinesOf } = useBoardLive();
-  const { begin } = useCarryDesk();
+  const { begin } = useCarryDoor();
   const on = (picture: PictureView) => outlinesOf(picture.id).has(plane.id);
   if (!reference || !painting || !writable.includes(painting)) return null;
   if (!on(reference) || on(painting)) return null;

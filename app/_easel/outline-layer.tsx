@@ -30,7 +30,7 @@ export function drawnPlanes(
   });
 }
 
-interface OutlineLayerProps {
+export interface OutlineLayerProps {
   drawn: readonly DrawnPlane[];
   /** Where the numbers stand, by plane id. */
   badges: ReadonlyMap<string, FractionPoint>;
@@ -78,9 +78,9 @@ export const OutlineLayer = memo(function OutlineLayer({
                   width={BOX}
                   height={BOX * aspect}
                 >
-                  <rect width={BOX} height={BOX * aspect} fill="#fff" />
+                  <rect width={BOX} height={BOX * aspect} fill="var(--white)" />
                   {nearer.map((other) => (
-                    <path key={other.plane.id} d={closedPath(other.outline, aspect)} fill="#000" />
+                    <path key={other.plane.id} d={closedPath(other.outline, aspect)} fill="var(--black)" />
                   ))}
                 </mask>
               ) : null}

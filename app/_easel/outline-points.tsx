@@ -69,8 +69,8 @@ export function DraftOutline({ draft, plane }: { draft: OutlineDraft; plane: Pla
         preserveAspectRatio="none"
         aria-hidden="true"
       >
-        <path className={styles.casing} d={whole} stroke="rgb(0 0 0 / 0.35)" strokeDasharray="2 6" />
-        <path className={styles.core} d={whole} stroke="rgb(255 255 255 / 0.7)" strokeDasharray="2 6" />
+        <path className={styles.casing} d={whole} stroke="var(--over-dark-half)" strokeDasharray="2 6" />
+        <path className={styles.core} d={whole} stroke="var(--over-light-most)" strokeDasharray="2 6" />
       </svg>
       <Line path={drawn} number={1} />
       {draft.stops.map((point, index) => (

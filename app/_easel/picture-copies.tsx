@@ -40,6 +40,7 @@ export function PictureCopies({ boardId, pictureId, copy, label, first }: Pictur
         src={copyAddress(boardId, pictureId, 640)}
         alt={label}
         draggable={false}
+        fetchPriority="high"
       />
       {sharper ? (
         // biome-ignore lint/performance/noImgElement: as above.

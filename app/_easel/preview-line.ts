@@ -4,6 +4,7 @@
  * In the flow: use-preview -> [preview-line] -> preview worker. IO: a worker; fetches two pictures once.
  */
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
+import type { Box } from '#server/core/plan/crops/crop-scene.ts';
 import type { ToWorker } from './preview.worker.ts';
 import type { PreviewSource } from './preview-setup.ts';
 import { smallCopy } from './small-copy.ts';
@@ -26,10 +27,16 @@ export class PreviewLine {
     };
   }
 
-  /** @param referenceId Null when painted from life. @throws Error when a picture cannot be fetched. */
-  async take(boardId: string, referenceId: string | null, paintingId: string): Promise<void> {
+  /**
+   * @param referenceId Null when painted from life. @param frame Of the reference that the painting is made after.
+   * @throws Error when a picture cannot be fetched.
+   */
+  async take(
+    boardId: string,
+    { referenceId, frame, paintingId }: { referenceId: string | null; frame?: Box; paintingId: string },
+  ): Promise<void> {
     const [reference, painting] = await Promise.all([
-      referenceId ? smallCopy(boardId, referenceId) : null,
+      referenceId ? smallCopy(boardId, referenceId, frame) : null,
       smallCopy(boardId, paintingId),
     ]);
     this.#send({ pictures: { reference, painting } });

@@ -8,6 +8,8 @@
 import type { PlaneView } from '#app/_live/board-live-types.ts';
 import { type Outline, Setup, type SetupInput } from '#server/core/contract/setup.ts';
 import type { LivePhoto } from '#server/core/live/layout.ts';
+import type { Box } from '#server/core/plan/crops/crop-scene.ts';
+import { outlineInto } from '#server/core/plan/crops/into-frame.ts';
 import { fractionMapper } from '#server/core/rectify/fraction-mapper.ts';
 
 export interface PreviewSource {
@@ -17,6 +19,8 @@ export interface PreviewSource {
   /** By plane id, 0..1 of the upright photo. */
   onPainting: ReadonlyMap<string, Outline>;
   photo: LivePhoto;
+  /** Of the reference that the painting is made after; left out = the whole of it. */
+  frame?: Box | undefined;
   /** Outlines under the hand, by plane id. */
   moving: { kind: 'reference' | 'painting'; outlines: ReadonlyMap<string, Outline> };
 }
@@ -27,6 +31,7 @@ export function previewSetup({
   onReference,
   onPainting,
   photo,
+  frame,
   moving,
 }: PreviewSource): Setup | null {
   const { toOriginal } = fractionMapper(photo);
@@ -34,8 +39,9 @@ export function previewSetup({
     moving.kind === kind ? moving.outlines.get(planeId) : undefined;
   const measured = planes.flatMap(({ id, name, kind, tilt, unreliable }): SetupInput['planes'] => {
     const own = moved('painting', id) ?? onPainting.get(id);
-    const reference = onReference ? (moved('reference', id) ?? onReference.get(id)) : own;
-    if (!reference) return [];
+    const whole = onReference ? (moved('reference', id) ?? onReference.get(id)) : own;
+    const reference = whole && frame && onReference ? outlineInto(frame, whole) : whole;
+    if (!reference || reference.length < 3) return [];
     const painting = own ?? reference.map(toOriginal);
     return [{ name, kind, tilt, unreliable: unreliable !== null, reference, painting }];
   });

@@ -25,7 +25,10 @@ interface StageProps {
   frame: Frame;
   /** Shown in the light of its cards as well as squared. */
   righted: boolean;
+  /** For what is seen of the hand. */
   hand: Hand;
+  /** The hand as it is when it does something. */
+  handNow(): Hand;
   label: string;
   /** Part of the stage that is shown when two lie over each other: a CSS clip path. */
   clip?: string;
@@ -36,13 +39,14 @@ interface StageProps {
   fixed?: ReactNode;
 }
 
-export function Stage({ picture, frame, righted, hand, label, clip, swipe, children, fixed }: StageProps) {
+export function Stage({ picture, frame, righted, hand, handNow, ...rest }: StageProps) {
+  const { label, clip, swipe, children, fixed } = rest;
   const { views } = useEasel();
   const { board, point } = useBoardLive();
   const placed = usePlacement(views, frame);
   const first = useRef<HTMLImageElement>(null);
   const { crosshair, ...handlers } = useStageHands({
-    ...{ views, placed, frame, hand, swipe },
+    ...{ views, placed, frame, handNow, swipe },
     seen: (at) => point(at && insideOf(at) ? { pictureId: picture.id, x: at[0], y: at[1] } : null),
   });
   const { stage, sheet, placement } = placed;
@@ -74,7 +78,7 @@ export function Stage({ picture, frame, righted, hand, label, clip, swipe, child
         aria-label={`${label}. ${hand.keysHint}`}
         {...handlers}
       >
-        <div ref={sheet} className={styles.sheet}>
+        <div ref={sheet} className={styles.sheet} style={ratioOf(frame)}>
           <div className={styles.cut}>
             <div className={styles.bent}>
               <PictureCopies
@@ -107,6 +111,11 @@ export function Stage({ picture, frame, righted, hand, label, clip, swipe, child
       </div>
     </StageContext>
   );
+}
+
+/** For the style sheet, which lays the picture before the script does. */
+function ratioOf({ size }: Frame): CSSProperties {
+  return { '--ratio': size.width / size.height } as CSSProperties;
 }
 
 /** Tells how the picture lies here, for views that are shared: with each frame, and whenever the window changes. */

@@ -5,7 +5,7 @@
  * In the flow: gestures -> [use-held-drag] -> outline hand, photo hand. What is dragged is a copy; the keeper puts
  * only what moved onto what is stored by then.
  */
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useEasel } from './easel-state.tsx';
 import type { Hand, HandPoint } from './hand.ts';
@@ -38,6 +38,15 @@ export function useHeldDrag<T>(use: HeldDrag<T>): { held: Held<T> | null; drag: 
   /** The newest keeper: others may have changed what is stored while the hand was moving. */
   const latest = useRef(use);
   latest.current = use;
+  // A tool that is laid down in the middle of a drag lets go.
+  const letGoNow = useRef(hold);
+  letGoNow.current = hold;
+  useEffect(
+    () => () => {
+      if (now.current) letGoNow.current(null);
+    },
+    [],
+  );
   const set = (next: Held<T> | null) => {
     now.current = next;
     setHeld(next);

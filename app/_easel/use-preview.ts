@@ -5,8 +5,10 @@
  * In the flow: moving outline -> [use-preview] -> `useShownPreview`, until the server's result is there.
  */
 import { useEffect, useRef } from 'react';
+import { useFrameOf } from '#app/_framed/use-frame-of.ts';
 import { useBoardLive, useSetPreview } from '#app/_live/board-live.tsx';
 import { useTools } from '#app/_workspace/tools.tsx';
+import type { Box } from '#server/core/plan/crops/crop-scene.ts';
 import { useEasel } from './easel-state.tsx';
 import { PreviewLine } from './preview-line.ts';
 
@@ -14,7 +16,7 @@ import { PreviewLine } from './preview-line.ts';
 const WAIT_MS = 6000;
 
 /** The line to the measuring worker while the outline tool is in hand; null otherwise. */
-function useLine(): { current: PreviewLine | null } {
+function useLine(frame: Box | undefined): { current: PreviewLine | null } {
   const { board } = useBoardLive();
   const { tool, referenceId, paintingId } = useTools();
   const setPreview = useSetPreview();
@@ -24,12 +26,14 @@ function useLine(): { current: PreviewLine | null } {
     const opened = new PreviewLine((document) => setPreview({ pictureId: paintingId, document }));
     line.current = opened;
     // Without copies there is no preview; the server's result comes all the same.
-    opened.take(board.id, referenceId, paintingId).catch(() => opened.forget());
+    opened
+      .take(board.id, { referenceId, paintingId, ...(frame ? { frame } : {}) })
+      .catch(() => opened.forget());
     return () => {
       line.current = null;
       opened.close();
     };
-  }, [tool, board.id, referenceId, paintingId, setPreview]);
+  }, [tool, board.id, referenceId, paintingId, frame, setPreview]);
   return line;
 }
 
@@ -38,7 +42,9 @@ export function usePreview(): void {
   const { referenceId, paintingId } = useTools();
   const { moving } = useEasel();
   const setPreview = useSetPreview();
-  const line = useLine();
+  const { frame: kept } = useFrameOf(paintingId);
+  const frame = kept?.pictureId === referenceId ? kept.box : undefined;
+  const line = useLine(frame);
   const number = paintingId ? resultNumber(paintingId) : null;
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: the rest is read as it is when the outline moves.
@@ -49,6 +55,7 @@ export function usePreview(): void {
       onReference: referenceId ? outlinesOf(referenceId) : null,
       onPainting: outlinesOf(paintingId),
       photo: photoOf(paintingId),
+      frame,
       moving: {
         outlines: moving.outlines,
         kind: moving.pictureId === paintingId ? 'painting' : 'reference',

@@ -22,7 +22,7 @@ interface Hands {
   views: ViewStore;
   placed: Placed;
   frame: Frame;
-  hand: Hand;
+  handNow(): Hand;
   swipe(towards: 'left' | 'right'): void;
   /** The hand over the picture, for the others to see; null when it leaves. */
   seen(point: FractionPoint | null): void;
@@ -59,7 +59,7 @@ export function useStageHands(hands: Hands) {
       const place = at(event);
       const point = originalAt(now.current, place.x, place.y);
       now.current.seen(point);
-      if (event.buttons === 0) now.current.hand.hover?.(point, event.shiftKey);
+      if (event.buttons === 0) now.current.handNow().hover?.(point, event.shiftKey);
       gestures.move(event.pointerId, place);
     },
     onPointerUp: (event: PointerEvent<HTMLElement>) =>
@@ -67,7 +67,7 @@ export function useStageHands(hands: Hands) {
     onPointerCancel: (event: PointerEvent<HTMLElement>) => gestures.cancel(event.pointerId),
     onPointerLeave() {
       now.current.seen(null);
-      now.current.hand.hover?.(null, false);
+      now.current.handNow().hover?.(null, false);
     },
   };
 }
@@ -84,12 +84,12 @@ function targetOf(now: () => Hands): GestureTarget {
   };
   const view = (step: (hands: Hands) => ReturnType<ViewStore['get']>) => now().views.set(step(now()));
   return {
-    takesDrag: (start) => now().hand.drag?.takes(point(start)) ?? false,
-    tap: (at, twice) => now().hand.tap?.(point(at), twice),
-    dragStart: (at) => now().hand.drag?.start(point(at)),
-    dragMove: (at) => now().hand.drag?.move(point(at)),
-    dragEnd: () => now().hand.drag?.end(),
-    dragCancel: () => now().hand.drag?.cancel(),
+    takesDrag: (start) => now().handNow().drag?.takes(point(start)) ?? false,
+    tap: (at, twice) => now().handNow().tap?.(point(at), twice),
+    dragStart: (at) => now().handNow().drag?.start(point(at)),
+    dragMove: (at) => now().handNow().drag?.move(point(at)),
+    dragEnd: () => now().handNow().drag?.end(),
+    dragCancel: () => now().handNow().drag?.cancel(),
     pan: (dx, dy) =>
       view(({ views, placed, frame }) => panned(views.get(), placed.windowSize(), frame.size, dx, dy)),
     zoom: (factor, x, y) =>
@@ -145,12 +145,13 @@ function useCrosshair(now: { current: Hands }) {
     if (view.zoom > 1) views.set({ ...view, middleX: next[0], middleY: next[1] });
     const original = now.current.frame.original(next);
     now.current.seen(original);
-    now.current.hand.hover?.(original, false);
+    now.current.handNow().hover?.(original, false);
     return true;
   };
   const onKeyDown = (event: KeyboardEvent<HTMLElement>) => {
     if (event.target !== event.currentTarget || event.ctrlKey || event.metaKey || event.altKey) return;
-    const { hand, frame, views } = now.current;
+    const { frame, views } = now.current;
+    const hand = now.current.handNow();
     const taken =
       hand.key?.(
         event.key,

@@ -5,12 +5,11 @@
  *
  * In the flow: measures -> geometry -> [chart]. The drawing is for the eye; the table says the same in text.
  */
-import type { CSSProperties } from 'react';
+import type { CSSProperties, ReactNode } from 'react';
 import { ScrollRegion } from '#app/_ui/scroll-region.tsx';
 import { ladderWords } from '#app/_words/en-ladder.ts';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
 import { gapWords } from '#server/core/gaps/gap-words.ts';
-import styles from './chart.module.css';
 import {
   AXIS_GREYS,
   type LadderBar,
@@ -18,8 +17,9 @@ import {
   type LadderPoint,
   type LadderSpan,
   ladderGeometry,
-} from './geometry.ts';
-import { planeDoubt, planeFigures } from './plane-figures.ts';
+} from '#server/core/ladder/geometry.ts';
+import styles from './chart.module.css';
+import { barsInWords, planeDoubt, planeFigures } from './plane-figures.ts';
 import { withKeys } from './with-keys.ts';
 
 const percent = (share: number) => `${(share * 100).toFixed(3)}%`;
@@ -31,9 +31,13 @@ interface ChartProps {
   /** Index of the plane pointed at, −1 = none. */
   chosen: number;
   onChoose(index: number): void;
+  /** What lies over the bars, in shares of the plot: handles for instance. */
+  over?: (geometry: LadderGeometry) => ReactNode;
+  /** What stands under a plane's name instead of its words and figures. */
+  foot?: (index: number) => ReactNode;
 }
 
-export function Chart({ document, untrusted, chosen, onChoose }: ChartProps) {
+export function Chart({ document, untrusted, chosen, onChoose, over, foot }: ChartProps) {
   const quiet = untrusted.map((reason) => reason !== null);
   const geometry = ladderGeometry(document.planes, quiet);
   return (
@@ -41,6 +45,7 @@ export function Chart({ document, untrusted, chosen, onChoose }: ChartProps) {
       <div className={styles.chart} style={{ '--planes': document.planes.length } as CSSProperties}>
         <Axis />
         <Plot geometry={geometry} chosen={chosen} />
+        {over ? <div className={styles.over}>{over(geometry)}</div> : null}
         <ol className={styles.feet}>
           {withKeys(document.planes, (plane) => plane.name).map(({ key, item: plane, index }) => (
             <li key={key} className={styles.foot}>
@@ -50,7 +55,7 @@ export function Chart({ document, untrusted, chosen, onChoose }: ChartProps) {
                 pressed={chosen === index}
                 onPress={() => onChoose(chosen === index ? -1 : index)}
               />
-              <Foot document={document} index={index} reason={untrusted[index] ?? null} />
+              {foot?.(index) ?? <Foot document={document} index={index} reason={untrusted[index] ?? null} />}
             </li>
           ))}
         </ol>
@@ -99,6 +104,7 @@ function Foot({
     reason === null ? gapWords(plane, document.target, grade).join(', ') : ladderWords.untrusted(reason);
   return (
     <>
+      <p className="unseen">{barsInWords(plane, document.target, grade).join(' ')}</p>
       {plane.gap || reason !== null ? <p className={styles.words}>{said}</p> : null}
       <dl className={styles.figures}>
         {planeFigures(plane, grade).map(({ label, text, sure }) => (

@@ -6,6 +6,7 @@
  * easel through the tools.
  */
 import { type ReactNode, useState } from 'react';
+import { FrameSaid } from '#app/_framed/frame-said.tsx';
 import { useBoardLive, useShownPreview } from '#app/_live/board-live.tsx';
 import { useBoardMeasures } from '#app/_measures/board-measures.tsx';
 import { Button } from '#app/_ui/button.tsx';
@@ -22,6 +23,9 @@ import { Chart } from './chart.tsx';
 import styles from './ladder.module.css';
 
 const AirView = late(() => import('#app/_air/air-view.tsx').then((module) => module.AirView));
+const TargetChoice = late(() =>
+  import('#app/_target/target-choice.tsx').then((module) => module.TargetChoice),
+);
 const MeasureTable = late(() => import('./table.tsx').then((module) => module.MeasureTable));
 
 /** What there is to show of the painting on the easel: a preview goes before the server's own result. */
@@ -66,6 +70,8 @@ export function Ladder() {
         <p className={styles.against} role="status">
           <Standing document={document} doing={doing} previewed={previewed} />
         </p>
+        <FrameSaid />
+        {document ? <TargetChoice /> : null}
         {document && view !== 'table' ? <Key document={document} /> : null}
         {document ? <Views view={view} turnTo={turnTo} /> : null}
       </div>

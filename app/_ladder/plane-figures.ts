@@ -2,10 +2,9 @@
  * The few figures under each plane of the ladder, as text with units.
  *
  * In the flow: measures -> [figures] -> ladder's feet. Value in steps (10 L*) to a tenth at most, chroma and warm–cool
- * to whole units, and never more digits than their doubt allows. Where the photo's grade allows no word on colour, no
- * figure of it stands here either; the table has them all. Pure.
+ * to whole units, and never more digits than their doubt allows. Where the photo's grade allows no amount and no word on
+ * colour, only the order of lightness stands here; the table has every figure with its doubt. Pure.
  */
-
 import { ladderWords } from '#app/_words/en-ladder.ts';
 import { figure, NO_FIGURE, signedFigure, signedSteps } from '#app/_words/figures.ts';
 import type { GapKey, MeasureDocument, PlaneResult } from '#server/core/contract/measures.ts';
@@ -50,17 +49,34 @@ function textOf(plane: PlaneResult, key: FootKey): string {
   return key === 'chroma' && text !== NO_FIGURE ? `${text} C*` : text;
 }
 
-/** Differences from the target when there is one, else the painting's own figures. Lights first, as on the bar. */
-export function planeFigures(plane: PlaneResult, grade: Grade): FigureRow[] {
-  return keysAt(grade).map((key) => ({
-    label: ladderWords.rows[key],
-    text: textOf(plane, key),
-    sure: sureGap(plane, key, grade) !== null,
-  }));
+/** Which way a difference goes, without how far. */
+function orderOf(plane: PlaneResult, key: FootKey, sure: number | null): string {
+  if ((plane.gap?.[key] ?? null) === null) return NO_FIGURE;
+  if (sure === null) return ladderWords.order.same;
+  return sure > 0 ? ladderWords.order.lighter : ladderWords.order.darker;
 }
 
-/** "± 0.4 step, 6 C*": the widest doubt among the figures of `planeFigures`; null where none was worked out. */
+/** Whether the differences of a plane are told without amounts. */
+const orderAlone = (plane: PlaneResult, grade: Grade) => plane.gap != null && !speaksOfAmounts(grade);
+
+/**
+ * Differences from the target when there is one, else the painting's own figures. Lights first, as on the bar. Where the
+ * grade allows no amounts, differences say only which way they go.
+ */
+export function planeFigures(plane: PlaneResult, grade: Grade): FigureRow[] {
+  return keysAt(grade).map((key) => {
+    const sure = sureGap(plane, key, grade);
+    const text = orderAlone(plane, grade) ? orderOf(plane, key, sure) : textOf(plane, key);
+    return { label: ladderWords.rows[key], text, sure: sure !== null };
+  });
+}
+
+/**
+ * "± 0.4 step, 6 C*": the widest doubt among the figures of `planeFigures`; null where none was worked out, and where no
+ * figure stands that it could belong to.
+ */
 export function planeDoubt(plane: PlaneResult, grade: Grade): string | null {
+  if (orderAlone(plane, grade)) return null;
   const widest = (keys: readonly GapKey[]): number | null => {
     const halves = keys.flatMap((key) => halfAt(plane, key) ?? []);
     return halves.length > 0 ? Math.max(...halves) : null;
@@ -76,4 +92,23 @@ export function planeDoubt(plane: PlaneResult, grade: Grade): string | null {
 /** A lightness on the ladder's axis. @param lightness L*. */
 function ownValue(lightness: number | null, digits: number): string {
   return lightness === null ? NO_FIGURE : `value ${figure(lightness / 10, digits)}`;
+}
+
+/**
+ * Where the bars of a plane stand on the value scale, a sentence each, for those who do not see them: the target first.
+ * A photo of which no amount may be said gives whole values only; a bar that is not drawn is not told.
+ */
+export function barsInWords(plane: PlaneResult, target: MeasureDocument['target'], grade: Grade): string[] {
+  const digits = speaksOfAmounts(grade) ? 1 : 0;
+  const aimed = { reference: plane.reference, plan: plane.planned ?? null, none: null }[target];
+  return [
+    [ladderWords.target[target], aimed] as const,
+    [ladderWords.painting, plane.painting] as const,
+  ].flatMap(([side, bar]) => {
+    if (!bar || bar.dark === null || bar.mid === null || bar.light === null) return [];
+    const [dark, mid, light] = [bar.dark, bar.mid, bar.light].map((lightness) =>
+      figure(lightness / 10, digits),
+    );
+    return [ladderWords.barSaid(side, dark ?? '', mid ?? '', light ?? '')];
+  });
 }

@@ -7,7 +7,14 @@ import { ladderWords } from '#app/_words/en-ladder.ts';
  * In the flow: measures -> [table]. Units stand in the headers; a dash where a measure could not be taken, its
  * reason in the notes under the plane.
  */
-import { type MeasureDocument, type PlaneResult, STEP_KEYS } from '#server/core/contract/measures.ts';
+import {
+  type GapKey,
+  type MeasureDocument,
+  type PlaneResult,
+  STEP_KEYS,
+  type Step,
+  type StepKey,
+} from '#server/core/contract/measures.ts';
 import { Doubted } from './doubted-cell.tsx';
 import { gapText, huesText, MEASURE_ORDER, measureText, stepText } from './measure-rows.ts';
 import styles from './table.module.css';
@@ -63,6 +70,24 @@ interface PlaneRowsProps {
   reason: string | null;
 }
 
+/** A figure of the target with its interval; what is planned has none. */
+function targetText({ reference, planned }: PlaneResult, key: GapKey) {
+  if (planned !== undefined) return measureText(key, planned?.[key] ?? null);
+  return measureText(key, reference?.[key] ?? null, reference?.doubt[key]);
+}
+
+/** A plan says nothing of hues. */
+function targetHues({ reference, planned }: PlaneResult) {
+  return planned === undefined ? (reference?.hueShares ?? null) : null;
+}
+
+/** The target's own step: the painting's, less the difference. */
+function targetStep({ reference, painting, gap }: Step, key: StepKey, planned: boolean): number | null {
+  if (!planned) return reference?.[key] ?? null;
+  const [here, apart] = [painting[key], gap?.[key] ?? null];
+  return here === null || apart === null ? null : here - apart;
+}
+
 function PlaneRows({ plane, number, hasTarget, reason }: PlaneRowsProps) {
   const said = reason === null ? [] : [ladderWords.untrusted(reason)];
   const notes = [...new Set([...said, ...(plane.reference?.notes ?? []), ...plane.painting.notes])];
@@ -77,12 +102,7 @@ function PlaneRows({ plane, number, hasTarget, reason }: PlaneRowsProps) {
       {MEASURE_ORDER.map((key) => (
         <tr key={key}>
           <th scope="row">{ladderWords.measure[key]}</th>
-          {hasTarget ? (
-            <Doubted
-              quiet={reason !== null}
-              {...measureText(key, plane.reference?.[key] ?? null, plane.reference?.doubt[key])}
-            />
-          ) : null}
+          {hasTarget ? <Doubted quiet={reason !== null} {...targetText(plane, key)} /> : null}
           <Doubted {...measureText(key, plane.painting[key], plane.painting.doubt[key])} />
           {hasTarget ? (
             <Doubted strong {...gapText(key, plane.gap?.[key] ?? null, plane.doubt?.gap[key])} />
@@ -91,7 +111,7 @@ function PlaneRows({ plane, number, hasTarget, reason }: PlaneRowsProps) {
       ))}
       <tr>
         <th scope="row">{ladderWords.hues}</th>
-        {hasTarget ? <td className={styles.text}>{huesText(plane.reference?.hueShares ?? null)}</td> : null}
+        {hasTarget ? <td className={styles.text}>{huesText(targetHues(plane))}</td> : null}
         <td className={styles.text}>{huesText(plane.painting.hueShares)}</td>
         {hasTarget ? <td /> : null}
       </tr>
@@ -136,7 +156,7 @@ function StepTable({ document, target }: { document: MeasureDocument; target: st
             {STEP_KEYS.map((key) => (
               <tr key={key}>
                 <th scope="row">{ladderWords.step[key]}</th>
-                {target ? <Doubted {...stepText(step.reference?.[key] ?? null)} /> : null}
+                {target ? <Doubted {...stepText(targetStep(step, key, document.target === 'plan'))} /> : null}
                 <Doubted {...stepText(step.painting[key], step.doubt?.painting[key])} />
                 {target ? (
                   <Doubted strong {...stepText(step.gap?.[key] ?? null, step.doubt?.gap[key])} />

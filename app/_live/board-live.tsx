@@ -25,6 +25,7 @@ import { BoardStore, type LocalPresence } from './board-store.ts';
 import { boardInClass, classView, mayInClass } from './class-view.ts';
 import { clearPictureCopies } from './contact.ts';
 import type { Documents } from './documents.ts';
+import { liveAddress } from './live-address.ts';
 import { heldByOther, peopleHere, pointersHere, whenFree } from './presence.ts';
 import { BoardReaders, writerOf } from './read-board.ts';
 import { veil } from './veil.ts';
@@ -96,12 +97,6 @@ export function useSetPreview(): (preview: Preview | null) => void {
   return useInside().setPreview;
 }
 
-/** `ws(s)://host/live/<boardId>`; on the server, where no room is opened, a name that nobody calls. */
-function addressOf(boardId: string): string {
-  if (typeof location === 'undefined') return `ws://nowhere/live/${boardId}`;
-  return `${location.protocol === 'https:' ? 'wss' : 'ws'}://${location.host}/live/${boardId}`;
-}
-
 function permissionsOn(board: BoardView): Permissions {
   const painters = new Map(board.pictures.map(({ id, painter }) => [id, painter.id]));
   return {
@@ -134,7 +129,12 @@ function documentsOf(store: BoardStore, board: BoardView): Documents {
 }
 
 /** What can be read now; the same parts keep their identity while their documents stay as they are. */
-function readingsOf(store: BoardStore, readers: BoardReaders, board: BoardView, documents: Documents) {
+function readingsOf(
+  store: BoardStore,
+  readers: BoardReaders,
+  board: BoardView,
+  { documents, rooms }: { documents: Documents; rooms: readonly RoomName[] },
+) {
   const { setup, marks, painting, isReference } = documents;
   const remarks = readers.said.remarks(board, (pictureId, kind) => {
     const room = kind === 'reference' ? 'setup' : (`painting/${pictureId}` as const);
@@ -143,7 +143,7 @@ function readingsOf(store: BoardStore, readers: BoardReaders, board: BoardView, 
   return {
     board,
     connection: store.connection(),
-    ready: store.loaded('setup') && store.loaded('marks'),
+    ready: rooms.every((name) => name === 'class' || store.loaded(name)),
     closedSentence: store.closedSentence(),
     offlineSince: store.offlineSince(),
     waiting: store.waiting(),
@@ -177,22 +177,26 @@ interface ProviderProps {
   board: BoardView;
   /** What the page said: whether a class keeps references and figures back. */
   veiled?: boolean;
+  /** Rooms that are open all the time; the same list for the life of the provider. */
+  rooms?: readonly RoomName[];
   children: ReactNode;
 }
 
+const BOARD_ROOMS: readonly RoomName[] = ['class', 'setup', 'marks'];
+
 /** @param board As last fetched; its own id, person and role stay the same for the life of the provider. */
-export function BoardLiveProvider({ board, veiled = false, children }: ProviderProps) {
+export function BoardLiveProvider({ board, veiled = false, rooms = BOARD_ROOMS, children }: ProviderProps) {
   const [{ store, readers }] = useState(() => ({
-    store: new BoardStore(addressOf(board.id), board.id, { ...board.me, role: board.role, self: true }),
+    store: new BoardStore(liveAddress(board.id), board.id, { ...board.me, role: board.role, self: true }),
     readers: new BoardReaders(),
   }));
   const [preview, setPreview] = useState<Preview | null>(null);
   useEffect(() => {
-    const letGo = [store.look('class'), store.look('setup'), store.look('marks')];
+    const letGo = rooms.map((name) => store.look(name));
     return () => {
       for (const go of letGo) go();
     };
-  }, [store]);
+  }, [store, rooms]);
   useLine(store, board);
   const version = useSyncExternalStore(store.subscribe, store.version, store.version);
   const present = useSyncExternalStore(store.subscribePresence, store.presentNow, store.presentNow);
@@ -209,7 +213,7 @@ export function BoardLiveProvider({ board, veiled = false, children }: ProviderP
     const room = { doc: store.doc('class'), loaded: store.loaded('class'), aheadMs: store.aheadMs() };
     const inClass = classView(board, room, veiled);
     const live: BoardLive = {
-      ...veil(readingsOf(store, readers, board, fixed.documents), inClass, fixed.own),
+      ...veil(readingsOf(store, readers, board, { documents: fixed.documents, rooms }), inClass, fixed.own),
       board: boardInClass(board, inClass),
       class: inClass,
       ...{ people, may: mayInClass(fixed.may, inClass), write: fixed.write },
@@ -224,7 +228,7 @@ export function BoardLiveProvider({ board, veiled = false, children }: ProviderP
       redo: () => store.history.redo(),
     };
     return { live, store, setPreview };
-  }, [store, readers, board, veiled, fixed, people, version, holds]);
+  }, [store, readers, board, veiled, fixed, people, rooms, version, holds]);
   const { known, silentId } = inside.live.class;
   useEffect(() => {
     if (known && silentId === null) store.unveil();

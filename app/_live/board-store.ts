@@ -26,8 +26,8 @@ const PATIENCE_MS = 5000;
 const POINTER_MS = 50;
 /** Root types whose edits are steps of a person. What is typed has the field's own undo. */
 const STEPS: Record<RoomKind, readonly string[]> = {
-  setup: ['planes', 'outlines', 'conditions', 'air', 'unreliable', 'answers', 'hidden'],
-  painting: ['outlines', 'photo', 'focus', 'meant', 'answers', 'cards', 'hidden', 'allows'],
+  setup: ['planes', 'outlines', 'conditions', 'air', 'unreliable', 'plan', 'answers', 'hidden'],
+  painting: ['outlines', 'photo', 'focus', 'meant', 'answers', 'cards', 'hidden', 'allows', 'frame'],
   marks: ['marks', 'nods'],
   class: [],
   silent: [],

@@ -29,7 +29,7 @@ export function cameAs(personId: string | null): void {
 export async function clearStrangeCopies(personId: string): Promise<void> {
   if (!keptCopies().some((place) => place.personId === personId)) return;
   try {
-    const boards = await call<{ id: string }[]>('/api/boards');
+    const boards = await call<{ id: string }[]>('/api/boards?ids');
     const open = new Set(boards.map(({ id }) => id));
     dropCopies(({ boardId }) => !open.has(boardId));
   } catch (thrown) {

@@ -5,11 +5,12 @@
  * In the flow: workspace -> [look panel] -> one panel. Another tool of the hand brings the ladder back.
  */
 import { useEffect, useState } from 'react';
-import { late } from '#app/_ui/late.tsx';
+import { late, useEver } from '#app/_ui/late.tsx';
 import { useTools } from '#app/_workspace/tools.tsx';
 import { useLooking } from './look-state.tsx';
-import { ScreenCheck } from './screen-check.tsx';
 import { useOpenPanel } from './use-panel-switches.ts';
+
+const ScreenCheck = late(() => import('./screen-check.tsx').then((module) => module.ScreenCheck));
 
 const PANELS = {
   ways: late(() => import('./ways-panel.tsx').then((module) => module.WaysPanel)),
@@ -21,6 +22,7 @@ const PANELS = {
 /** @param className Of the place it takes. */
 export function LookPanel({ className }: { className: string | undefined }) {
   const open = useOpenPanel();
+  const checkAsked = useEver(useLooking().checkOpen);
   useGivesWay();
   const Panel = open ? PANELS[open] : null;
   return (
@@ -30,7 +32,7 @@ export function LookPanel({ className }: { className: string | undefined }) {
           <Panel />
         </div>
       ) : null}
-      <ScreenCheck />
+      {checkAsked ? <ScreenCheck /> : null}
     </>
   );
 }

@@ -5,7 +5,7 @@
  */
 import { type CSSProperties, useSyncExternalStore } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { lookWords } from '#app/_words/en-look.ts';
+import { lookShownWords as lookWords } from '#app/_words/en-look-shown.ts';
 import { figure } from '#app/_words/figures.ts';
 import { greyOf, NINE_STEPS, STEP_L } from '#server/core/look/nine-steps.ts';
 import { useLooking } from './look-state.tsx';

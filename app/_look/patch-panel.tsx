@@ -45,8 +45,8 @@ export function PatchPanel() {
         <div className={styles.pair}>
           <Swatch which={0} taken={first} />
           <Swatch which={1} taken={second} />
-          <Of source={first} />
-          <Of source={second} />
+          <Of which={0} source={first} />
+          <Of which={1} source={second} />
         </div>
         <div className={styles.words} role="status">
           {difference ? <Difference difference={difference} /> : <p>{words.how}</p>}
@@ -77,10 +77,9 @@ function Swatch({ which, taken }: { which: 0 | 1; taken: TakenPatch | null }) {
 }
 
 /** Where a patch is from, and what it is by itself. */
-function Of({ source }: { source: Source | null }) {
-  const { patches, patchInHand } = useLooking();
+function Of({ which, source }: { which: 0 | 1; source: Source | null }) {
+  const { patchInHand } = useLooking();
   const placeOf = useSpotWords();
-  const which = source === null ? (patches[0] === null ? 0 : 1) : patches[0]?.point === source.point ? 0 : 1;
   return (
     <div className={styles.of}>
       <p className={styles.name}>

@@ -21,7 +21,10 @@ export function ShareBar({ label, groups, names }: ShareBarProps) {
         <li key={names[index]} style={{ flexGrow: share }}>
           <span
             className={styles.part}
-            style={{ background: greyOf(lightness), color: lightness < DARK_INK_FROM ? '#fff' : '#000' }}
+            style={{
+              background: greyOf(lightness),
+              color: lightness < DARK_INK_FROM ? 'var(--white)' : 'var(--black)',
+            }}
           />
           <span className={styles.share}>
             <b>{percent(share)}</b> {names[index]}

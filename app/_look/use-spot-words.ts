@@ -1,10 +1,10 @@
 'use client';
 /** Where a point is, in words: which picture, which plane. In the flow: live board -> [use-spot-words] -> panels. */
 import { useCallback } from 'react';
-import { planePlaces } from '#app/_easel/plane-places.ts';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { lookWords } from '#app/_words/en-look.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
+import { planePlaces } from '#server/core/planes/plane-places.ts';
 
 /** @returns For example `Reference, Massif`. */
 export function useSpotWords(): (pictureId: string, point: FractionPoint) => string {

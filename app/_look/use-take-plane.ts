@@ -5,12 +5,12 @@
  * In the flow: outlines + pixels -> [use-take-plane] -> spot, guess panel.
  */
 import { useCallback, useMemo } from 'react';
-import { planePlaces } from '#app/_easel/plane-places.ts';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { PlaneView } from '#app/_live/board-live-types.ts';
 import { stepOfLightness } from '#server/core/look/nine-steps.ts';
 import { CODES_PER_L, countCodes } from '#server/core/look/value-counts.ts';
 import { drawLabelMap } from '#server/core/planes/label-map.ts';
+import { planePlaces } from '#server/core/planes/plane-places.ts';
 import { useLooking } from './look-state.tsx';
 import { useShownWish } from './use-guess-hand.ts';
 

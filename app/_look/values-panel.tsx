@@ -10,10 +10,10 @@ import { words as easelWords } from '#app/_words/en-easel.ts';
 import { lookWords } from '#app/_words/en-look.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
 import { VALUE_NUMBERS } from '#server/core/look/starting-cuts.ts';
-import { CODE_COUNT } from '#server/core/look/value-counts.ts';
 import { LEAST_APART, withMovedCut } from '#server/core/look/value-groups.ts';
 import { Choice } from './choice.tsx';
 import { GreyScale } from './grey-scale.tsx';
+import { Heights } from './heights.tsx';
 import { useLooking, useMovedCuts } from './look-state.tsx';
 import { PanelFrame } from './panel-frame.tsx';
 import { ShareBar } from './share-bar.tsx';
@@ -135,29 +135,6 @@ function CutScale({ name, values: { shown, cuts, key } }: { name: string; values
         onMove={(index, lightness) => moveCuts(key, withMovedCut(cuts, index, lightness))}
       />
     </div>
-  );
-}
-
-/** Bins of the drawn counts: two L* each. */
-const BINS = 50;
-
-/** How much of the picture lies at each lightness, over the scale: cuts belong in the valleys. */
-function Heights({ counts }: { counts: Uint32Array | null }) {
-  const bins = new Float64Array(BINS);
-  counts?.forEach((count, code) => {
-    const bin = Math.min(BINS - 1, Math.floor((code / CODE_COUNT) * BINS));
-    bins[bin] = (bins[bin] ?? 0) + count;
-  });
-  const most = Math.max(1, ...bins);
-  // The square root, so that a great sky does not flatten all else.
-  const points = Array.from(
-    bins,
-    (bin, at) => `${((at + 0.5) / BINS) * 100},${100 - Math.sqrt(bin / most) * 96}`,
-  );
-  return (
-    <svg className={styles.heights} viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
-      <polygon points={`0,100 ${points.join(' ')} 100,100`} />
-    </svg>
   );
 }
 

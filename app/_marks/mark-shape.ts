@@ -1,23 +1,9 @@
 /**
- * Places and shapes of marks: the point a mark is about, that point in words, an arrow's lines. Pure.
+ * Places and shapes of marks: a point in words, an arrow's lines. Pure.
  */
 import { BOX } from '#app/_easel/shape-path.ts';
 import { markWords as words } from '#app/_words/en-marks.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
-import type { MarkKind } from '#server/core/live/layout.ts';
-import type { Mark } from '#server/core/live/marks.ts';
-
-/** The point that a mark is about: an arrow's head, the middle of a line, the mean of a loop's points. */
-export function markPlace(kind: MarkKind, points: Mark['points']): FractionPoint | null {
-  if (points.length === 0) return null;
-  if (kind === 'outline') {
-    const sum = (axis: 0 | 1) => points.reduce((total, point) => total + point[axis], 0) / points.length;
-    return [sum(0), sum(1)];
-  }
-  const at = kind === 'arrow' ? points.length - 1 : Math.floor((points.length - 1) / 2);
-  const point = points[at];
-  return point ? [point[0], point[1]] : null;
-}
 
 const third = (share: number) => Math.min(2, Math.max(0, Math.floor(share * 3)));
 

@@ -17,6 +17,7 @@ import type { About } from '#app/_phrases/use-slots.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { markWords as words } from '#app/_words/en-marks.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
+import { useWide } from '#app/_workspace/use-wide.ts';
 import { TEXT_LIMIT } from '#server/core/live/layout.ts';
 import styles from './marks.module.css';
 import { usePlaneAt } from './use-plane-at.ts';
@@ -94,6 +95,8 @@ interface FieldProps {
 function Field({ draftKey, label, sendWord, place, about, send, cancel }: FieldProps) {
   const [text, setText] = useDraft(draftKey);
   const field = useRef<HTMLTextAreaElement>(null);
+  // On a narrow screen what is asked takes a second line.
+  const wide = useWide();
   useEffect(() => {
     if (place) field.current?.focus({ preventScroll: true });
   }, [place]);
@@ -122,7 +125,7 @@ function Field({ draftKey, label, sendWord, place, about, send, cancel }: FieldP
         aria-label={label}
         placeholder={label}
         maxLength={TEXT_LIMIT}
-        rows={1}
+        rows={wide ? 1 : 2}
         value={text}
         onChange={(event) => setText(event.target.value)}
         onKeyDown={onKeyDown}

@@ -1,17 +1,16 @@
 'use client';
 /**
- * What a sketch over a painting is painted with: a colour from the pictures or a neutral grey, its width and cover; and
- * the painter's own switch that allows it.
+ * What a sketch over a painting is painted with: a colour from the pictures or a neutral grey, its width and cover.
  *
- * In the flow: mark controls -> [sketch-controls] -> mark desk, the painting's room.
+ * In the flow: mark controls -> [sketch-controls] -> mark desk.
  */
 import type { ReactNode } from 'react';
 import bar from '#app/_easel/easel-bar.module.css';
-import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { markWords } from '#app/_words/en-marks.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import { greyOf } from '#server/core/look/nine-steps.ts';
+import { AllowSketch } from './allow-sketch.tsx';
 import styles from './controls.module.css';
 import { useMarkDesk } from './mark-desk.tsx';
 import { useSketchRefusal } from './use-sketch-refusal.ts';
@@ -104,23 +103,5 @@ function Brush() {
       {range('width', words.width, WIDTH)}
       {range('opacity', words.cover, COVER)}
     </div>
-  );
-}
-
-/** The painter allows it or not; the others read which. */
-export function AllowSketch({ painting }: { painting: PictureView }) {
-  const { allowsSketch, may, remarksKnown, write } = useBoardLive();
-  const allowed = allowsSketch(painting.id);
-  if (!may.allowSketch(painting.id)) return allowed ? <p className={styles.note}>{words.allowed}</p> : null;
-  return (
-    <label className={styles.allow}>
-      <input
-        type="checkbox"
-        checked={allowed}
-        disabled={!remarksKnown(painting.id)}
-        onChange={(event) => write.setAllowsSketch(painting.id, event.target.checked)}
-      />
-      {words.allow}
-    </label>
   );
 }

@@ -18,7 +18,7 @@ export interface MeasuresShown {
   again(): void;
 }
 
-type Fetched = Omit<MeasuresShown, 'again'> & { pictureId: string | null };
+export type Fetched = Omit<MeasuresShown, 'again'> & { pictureId: string | null };
 
 /** Pauses between asking again while a measurement is under way, milliseconds; the last one repeats. */
 const PAUSES_MS = [400, 700, 1200, 2000, 3000];
@@ -37,7 +37,7 @@ function pause(durationMs: number, signal: AbortSignal): Promise<void> {
 }
 
 /** Asks until there is a document or a refusal; `show` hears of every answer. */
-async function follow(
+export async function followMeasures(
   place: { boardId: string; pictureId: string },
   signal: AbortSignal,
   show: (answer: Partial<Fetched>) => void,
@@ -77,7 +77,7 @@ export function useMeasures(
   useEffect(() => {
     if (!pictureId || !hasPlanes) return;
     const controller = new AbortController();
-    void follow({ boardId, pictureId }, controller.signal, (answer) => {
+    void followMeasures({ boardId, pictureId }, controller.signal, (answer) => {
       if (controller.signal.aborted) return;
       setFetched((before) => ({
         ...(before.pictureId === pictureId ? before : NOTHING),

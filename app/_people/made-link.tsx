@@ -13,6 +13,12 @@ interface MadeLinkProps {
   hint: string;
 }
 
+/** Names under which a computer knows itself alone (RFC 6761, section 6.3; RFC 1122, 3.2.1.3; RFC 4291, 2.5.3). */
+function isOfThisComputer(url: string): boolean {
+  const { hostname } = new URL(url, location.href);
+  return hostname === 'localhost' || hostname.startsWith('127.') || hostname === '[::1]';
+}
+
 export function MadeLink({ url, label, hint }: MadeLinkProps) {
   const id = useId();
   const field = useRef<HTMLInputElement>(null);
@@ -35,6 +41,7 @@ export function MadeLink({ url, label, hint }: MadeLinkProps) {
         value={url}
         onFocus={(event) => event.target.select()}
       />
+      {isOfThisComputer(url) ? <p>{words.people.linkHere}</p> : null}
       <div className={styles.acts}>
         <Button onClick={copy}>{words.people.copy}</Button>
         <span role="status" className={styles.quiet}>

@@ -35,8 +35,8 @@ export function putRight(
   try {
     const plan = planCorrection(raster, photo);
     const enlarge = fullSidePx / Math.max(raster.widthPx, raster.heightPx);
-    const { shortSidePx } = viewOf(photo, raster.widthPx * enlarge, raster.heightPx * enlarge);
-    const small = smallPaintingNote(shortSidePx);
+    const { shortSidePx, fillsPhoto } = viewOf(photo, raster.widthPx * enlarge, raster.heightPx * enlarge);
+    const small = smallPaintingNote(shortSidePx, fillsPhoto);
     return {
       raster: applyCorrection(raster, lightAsCame ? { ...plan, light: EVEN_LIGHT } : plan),
       lit: !changesNoLight(plan.light),

@@ -16,8 +16,8 @@ const KINDS: readonly OverlayKind[] = ['glare', 'blown', 'crushed'];
 /** What marks a kind: dots are glare, slanting lines lights that ran out, crossed ones darks that did. */
 function Pattern({ id, kind, cell }: { id: string; kind: OverlayKind; cell: number }) {
   const side = 10 * cell;
-  const line = { fill: 'none', strokeWidth: 2 * cell, stroke: '#fff' };
-  const casing = { ...line, strokeWidth: 4.4 * cell, stroke: '#141414' };
+  const line = { fill: 'none', strokeWidth: 2 * cell, stroke: 'var(--over-light)' };
+  const casing = { ...line, strokeWidth: 4.4 * cell, stroke: 'var(--over-dark)' };
   const path = {
     glare: '',
     blown: `M${-cell} ${cell}l${2 * cell} ${-2 * cell}M0 ${side}L${side} 0M${side - cell} ${side + cell}l${2 * cell} ${-2 * cell}`,
@@ -27,8 +27,8 @@ function Pattern({ id, kind, cell }: { id: string; kind: OverlayKind; cell: numb
     <pattern id={id} width={side} height={side} patternUnits="userSpaceOnUse">
       {kind === 'glare' ? (
         <>
-          <circle cx={side / 2} cy={side / 2} r={3.6 * cell} fill="#141414" />
-          <circle cx={side / 2} cy={side / 2} r={2.3 * cell} fill="#fff" />
+          <circle cx={side / 2} cy={side / 2} r={3.6 * cell} fill="var(--over-dark)" />
+          <circle cx={side / 2} cy={side / 2} r={2.3 * cell} fill="var(--over-light)" />
         </>
       ) : (
         <>

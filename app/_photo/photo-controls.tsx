@@ -14,7 +14,7 @@ import { useWide } from '#app/_workspace/use-wide.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import { BesideChoice } from './beside-choice.tsx';
 import { isCorrected, usePhotoDesk } from './photo-desk.tsx';
-import { MOST_CARDS, STARTING_CORNERS } from './photo-parts.ts';
+import { type Corners, MOST_CARDS, STARTING_CORNERS, WHOLE_CORNERS } from './photo-parts.ts';
 
 export function PhotoControls({ painting }: { painting: PictureView | null }) {
   const { may } = useBoardLive();
@@ -34,10 +34,14 @@ function Controls({ painting }: { painting: PictureView }) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: what was said before is over once cards or size change.
   useEffect(() => setSentence(null), [JSON.stringify([cards, size]), setSentence]);
   const { finding, justFound, find } = useFinding(painting);
+  const set = (next: Corners | null) => {
+    setSentence(null);
+    write.setCorners(painting.id, next);
+  };
   return (
     <>
       <p className={bar.sentence} role="status">
-        {howTo({ corners: corners !== undefined, cards: cards.length, adding, justFound })}
+        {howTo({ corners, cards: cards.length, adding, justFound })}
       </p>
       <div className={bar.buttons}>
         {adding ? null : (
@@ -50,12 +54,20 @@ function Controls({ painting }: { painting: PictureView }) {
             >
               {words.find}
             </Button>
-            <Button
-              weight="word"
-              onClick={() => write.setCorners(painting.id, corners ? null : STARTING_CORNERS)}
-            >
-              {corners ? words.clear : words.byHand}
-            </Button>
+            {corners ? (
+              <Button weight="word" onClick={() => set(null)}>
+                {words.clear}
+              </Button>
+            ) : (
+              <>
+                <Button weight="quiet" onClick={() => set(STARTING_CORNERS)}>
+                  {words.byHand}
+                </Button>
+                <Button weight="quiet" onClick={() => set(WHOLE_CORNERS)}>
+                  {words.fills}
+                </Button>
+              </>
+            )}
           </>
         )}
         {wide || adding || cards.length === 0 ? (
@@ -84,21 +96,24 @@ function AddCard({ cards, next }: { cards: number; next: boolean }) {
 }
 
 interface Standing {
-  corners: boolean;
+  corners: Corners | undefined;
   cards: number;
   adding: boolean;
   justFound: boolean;
 }
+
+const isWhole = (corners: Corners) => JSON.stringify(corners) === JSON.stringify(WHOLE_CORNERS);
 
 /** The sentence for the next thing to do. */
 function howTo({ corners, cards, adding, justFound }: Standing): string {
   if (adding) return words.how.adding;
   if (!corners) return words.how.begin;
   if (cards > 0) return words.how.cards;
+  if (isWhole(corners)) return `${words.how.whole} ${words.how.noCard}`;
   return justFound ? words.how.found : `${words.how.corners} ${words.how.noCard}`;
 }
 
-/** Looks for the corners beside the page; one undoable step, or one sentence. */
+/** Looks for the corners beside the page; one undoable step, or one sentence: what was not found is not set. */
 function useFinding(painting: PictureView) {
   const { photoOf, write } = useBoardLive();
   const { line } = usePhotoDesk();
@@ -114,7 +129,6 @@ function useFinding(painting: PictureView) {
       const corners = await line.corners();
       const before = photoOf(painting.id).corners;
       if (corners) write.setCorners(painting.id, corners);
-      else if (!before) write.setCorners(painting.id, STARTING_CORNERS);
       setSentence(corners ? null : before ? words.notSureKept : words.notSure);
       setFound(corners && JSON.stringify(corners));
     } catch {

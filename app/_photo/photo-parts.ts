@@ -38,6 +38,14 @@ export const STARTING_CORNERS: Corners = [
 const held = (value: number, low: number, high: number) => Math.min(high, Math.max(low, value));
 const inside = ([x, y]: readonly [number, number]): FractionPoint => [held(x, 0, 1), held(y, 0, 1)];
 
+/** The corners of a painting that fills its photo. */
+export const WHOLE_CORNERS: Corners = [
+  [0, 0],
+  [1, 0],
+  [1, 1],
+  [0, 1],
+];
+
 /** A box of usual size around a point, moved inside the photo where needed. */
 export function usualBox([x, y]: FractionPoint): Box {
   const [left, top] = [held(x - USUAL / 2, 0, 1 - USUAL), held(y - USUAL / 2, 0, 1 - USUAL)];

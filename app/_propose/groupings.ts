@@ -4,8 +4,9 @@
  * In the flow: core proposals -> [groupings] in the worker -> chooser, easel. Several numbers that were asked for may
  * come to the same planes; each is shown once, and why there are no more is kept in the proposal's own sentence. Pure.
  */
-import { planePlaces } from '#app/_easel/plane-places.ts';
+
 import type { FractionPoint, PlaneKind } from '#server/core/contract/setup.ts';
+import { planePlaces } from '#server/core/planes/plane-places.ts';
 import type { PlaneProposals, Proposal } from '#server/core/planes/propose/propose.ts';
 
 export interface GroupedPlane {

@@ -12,19 +12,15 @@ const { home: words } = queueWords;
 
 export function HomeWaiting({ waiting: { teaches, count, firstDay, own } }: { waiting: WaitingView }) {
   const now = useNow();
-  if (!now || (!teaches && own.length === 0)) return null;
+  // Where nothing waits nothing is said: the boards come first.
+  const waits = teaches && count > 0;
+  if (!now || (!waits && own.length === 0)) return null;
   return (
     <section className={styles.waiting} aria-label={words.label}>
-      {teaches ? (
+      {waits ? (
         <p className={styles.line}>
-          {count === 0 ? (
-            words.none
-          ) : (
-            <>
-              {`${words.waits(count)}, ${firstWords(count, firstDay, dayOf(now))}.`}{' '}
-              <Link href="/queue">{words.open}</Link>
-            </>
-          )}
+          {`${words.waits(count)}, ${firstWords(count, firstDay, dayOf(now))}.`}{' '}
+          <Link href="/queue">{words.open}</Link>
         </p>
       ) : null}
       {own.length > 0 ? (

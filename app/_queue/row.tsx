@@ -6,7 +6,9 @@
  */
 import { pictureAddress } from '#app/_api/client.ts';
 import { buttonClass } from '#app/_ui/button.tsx';
+import { pathWords } from '#app/_words/en-path.ts';
 import { calledBy, momentWords, queueWords, sinceWords } from '#app/_words/en-queue.ts';
+import { statesWords } from '#app/_words/en-states.ts';
 import type { LastTime, QueueRow, SaidThen } from '#server/core/contract/own-time.ts';
 import { boardOn } from './board-on.ts';
 import { LookedAt, Promised } from './promised.tsx';
@@ -60,6 +62,15 @@ export function Row({ row, now, meId, changed }: RowProps) {
         ) : null}
         {last || row.news ? <News row={row} now={now} /> : null}
         {row.saidSince ? <p className={styles.strong}>{words.saidSince}</p> : null}
+        <p>
+          <a href={`/path?person=${encodeURIComponent(ask.askedBy.id)}`}>{pathWords.linkOf(painter)}</a>
+          {painting.states > 1 ? (
+            <>
+              {' · '}
+              <a href={`/boards/${board.id}/paintings/${painting.id}`}>{statesWords.link}</a>
+            </>
+          ) : null}
+        </p>
         <p className={styles.acts}>
           <a
             className={buttonClass('main')}
@@ -103,6 +114,7 @@ function Said({ last, now }: { last: LastTime | null; now: Date }) {
           <li key={each.key}>
             <span>{saidWords(each)}</span> <span className={styles.state}>{states[each.state]}</span>
             {each.answer ? <span className={styles.quiet}> “{each.answer}”</span> : null}
+            {each.went ? <span> {words.went(each.went)}</span> : null}
           </li>
         ))}
       </ul>

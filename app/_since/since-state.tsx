@@ -48,21 +48,24 @@ export function SinceProvider({ children }: { children: ReactNode }) {
   const { board } = useBoardLive();
   const { news, known } = useNews(board.id);
   const unseen = useRef(new Set<string>());
+  /** On a slow line a remark can have stood in view before it is known that it is new. */
+  const stood = useRef(new Set<string>());
   const [fresh, setFresh] = useState<ReadonlySet<string>>(new Set());
   const remember = useRemember(board.id, known, unseen);
   useEffect(() => {
     const ids = (news?.remarks ?? []).map(({ id }) => id);
-    for (const id of ids) unseen.current.add(id);
+    for (const id of ids) if (!stood.current.has(id)) unseen.current.add(id);
     setFresh(new Set(ids));
   }, [news]);
   useArrivals(
-    useCallback((ids, hidden) => {
+    useCallback((ids) => {
       for (const id of ids) unseen.current.add(id);
-      if (hidden) setFresh((before) => new Set([...before, ...ids]));
+      setFresh((before) => new Set([...before, ...ids]));
     }, []),
   );
   const seen = useCallback(
     (ids: readonly string[]) => {
+      for (const id of ids) stood.current.add(id);
       const left = ids.filter((id) => unseen.current.delete(id));
       if (left.length > 0) remember(GATHER_MS);
     },
@@ -90,7 +93,7 @@ function useNews(boardId: string) {
 }
 
 /** Marks of others that come while the board is open. */
-function useArrivals(arrived: (ids: readonly string[], hidden: boolean) => void) {
+function useArrivals(arrived: (ids: readonly string[]) => void) {
   const { marks, ready, board } = useBoardLive();
   const known = useRef<Set<string> | null>(null);
   useEffect(() => {
@@ -101,7 +104,7 @@ function useArrivals(arrived: (ids: readonly string[], hidden: boolean) => void)
     const ids = marks
       .filter(({ id, author }) => !before.has(id) && author !== board.me.id)
       .map(({ id }) => id);
-    if (ids.length > 0) arrived(ids, document.visibilityState === 'hidden');
+    if (ids.length > 0) arrived(ids);
   }, [marks, ready, board.me.id, arrived]);
 }
 

@@ -6,19 +6,24 @@
 import { AskPart } from '#app/_asks/ask-part.tsx';
 import { useOpenedPicture } from '#app/_asks/use-opened-picture.ts';
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { PhraseBook } from '#app/_phrases/phrase-book.tsx';
+import { usePhrases } from '#app/_phrases/phrase-store.ts';
 import { SinceBar } from '#app/_since/since-bar.tsx';
+import { late, useEver } from '#app/_ui/late.tsx';
 import styles from './talk.module.css';
 
+const PhraseBook = late(() => import('#app/_phrases/phrase-book.tsx').then((module) => module.PhraseBook));
+
 export function OwnTime() {
-  const { veiled } = useBoardLive().class;
+  const { board, class: inClass } = useBoardLive();
+  const { veiled } = inClass;
+  const bookAsked = useEver(usePhrases(board.me.id).bookOpen);
   useOpenedPicture();
   if (veiled) return null;
   return (
     <div className={styles.ownTime}>
       <SinceBar />
       <AskPart heading={styles.title} />
-      <PhraseBook />
+      {bookAsked ? <PhraseBook /> : null}
     </div>
   );
 }

@@ -10,7 +10,7 @@ import { hexFromLinear } from '#server/core/colour/hex.ts';
 import { rgbFromLab } from '#server/core/colour/lab.ts';
 import type { MarkPatch } from '#server/core/live/layout.ts';
 import { patchReading, type ReadFigure, trustNow } from '#server/core/look/patch-reading.ts';
-import type { Trust } from '#server/core/look/patch-words.ts';
+import type { Trust } from '#server/core/look/trust.ts';
 import styles from './talk.module.css';
 
 const { patch: words } = markWords;

@@ -1,21 +1,12 @@
 'use client';
 /**
- * Whose marks and which remarks this screen shows: folded behind one word, and said in a sentence while it is narrowed.
+ * Whose marks and which remarks this screen shows, folded behind one word.
  *
  * In the flow: remarks -> [remark-filter] -> mark desk. Nobody else's screen changes with it.
  */
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useMarkDesk } from '#app/_marks/mark-desk.tsx';
-import {
-  EVERYTHING,
-  isNarrowed,
-  type MarkFilter,
-  personShown,
-  withEveryone,
-  withNoOne,
-  withOnly,
-  withPerson,
-} from '#app/_marks/mark-filter.ts';
+import { personShown, withEveryone, withNoOne, withOnly, withPerson } from '#app/_marks/mark-filter.ts';
 import { markWords } from '#app/_words/en-marks.ts';
 import { LETTER_KEYS } from '#app/_workspace/key-map.ts';
 import { MARK_STATES } from '#server/core/live/layout.ts';
@@ -120,35 +111,4 @@ function Whose({ authors }: Pick<FilterProps, 'authors'>) {
       </div>
     </fieldset>
   );
-}
-
-/** What is shown while it is not everything, so that nobody misses a remark without knowing. */
-export function FilterNow({ authors }: Pick<FilterProps, 'authors'>) {
-  const { planes } = useBoardLive();
-  const { filter, setFilter } = useMarkDesk();
-  if (!isNarrowed(filter)) return null;
-  const plane = planes.find(({ id }) => id === filter.plane)?.name ?? words.noPlane;
-  const parts = [
-    ...peopleWords(filter, authors),
-    ...(filter.plane === 'any' ? [] : [plane]),
-    ...(filter.state === 'any' ? [] : [states[filter.state]]),
-  ];
-  return (
-    <p className={styles.note}>
-      {words.now(parts)}{' '}
-      <button
-        type="button"
-        className={styles.word}
-        onClick={() => setFilter({ ...EVERYTHING, pictures: filter.pictures })}
-      >
-        {words.clear}
-      </button>
-    </p>
-  );
-}
-
-function peopleWords(filter: MarkFilter, authors: FilterProps['authors']): string[] {
-  const names = authors.filter(({ id }) => filter.except.has(id)).map(({ name }) => name);
-  if (filter.people === 'none') return [words.people(names)];
-  return names.length > 0 ? [words.but(names)] : [];
 }

@@ -5,18 +5,22 @@
  * In the flow: remarks -> [remark].
  */
 import { memo, type RefObject, useCallback, useEffect, useRef } from 'react';
-import { AboutRemark } from '#app/_decency/about-somebody.tsx';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { MarkView, MarkWriters, Nod } from '#app/_live/mark-types.ts';
 import { FreshSign } from '#app/_since/fresh-sign.tsx';
 import { useSince } from '#app/_since/since-state.tsx';
 import { useInView } from '#app/_since/use-in-view.ts';
+import { late } from '#app/_ui/late.tsx';
 import { words } from '#app/_words/en-easel.ts';
 import type { MarkState } from '#server/core/live/layout.ts';
 import { Agreed, HideAct, NO_NODS, NodAct, type RemarkActWriters, StateActs } from './remark-acts.tsx';
 import { Said } from './said.tsx';
 import { Say } from './say.tsx';
 import styles from './talk.module.css';
+
+const AboutRemark = late(() =>
+  import('#app/_decency/about-somebody.tsx').then((module) => module.AboutRemark),
+);
 
 export interface RemarkProps {
   mark: MarkView;

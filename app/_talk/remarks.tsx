@@ -7,19 +7,21 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { MarkView } from '#app/_live/mark-types.ts';
+import { AllowSketch } from '#app/_marks/allow-sketch.tsx';
 import { useMarkDesk } from '#app/_marks/mark-desk.tsx';
 import { isNarrowed } from '#app/_marks/mark-filter.ts';
-import { AllowSketch } from '#app/_marks/sketch-controls.tsx';
 import { saidIn, useWhereWords } from '#app/_marks/use-mark-words.ts';
+import { late } from '#app/_ui/late.tsx';
 import { words } from '#app/_words/en-easel.ts';
 import { markWords } from '#app/_words/en-marks.ts';
 import { useTools } from '#app/_workspace/tools.tsx';
+import { FilterNow } from './filter-now.tsx';
 import { Remark } from './remark.tsx';
 import { NO_NODS } from './remark-acts.tsx';
-import { FilterNow, RemarkFilter } from './remark-filter.tsx';
 import styles from './talk.module.css';
 import { type Threads, useThreads } from './use-threads.ts';
 
+const RemarkFilter = late(() => import('./remark-filter.tsx').then((module) => module.RemarkFilter));
 const { filter: filterWords } = markWords;
 
 export function Remarks() {

@@ -48,7 +48,13 @@ export function Said({ mark, where, state, open, meId, write, gone }: SaidProps)
       {mark.patch ? <PatchWords mark={mark} patch={mark.patch} /> : null}
       <p className={styles.note}>
         {said ? <strong>{said} · </strong> : null}
-        {[mark.authorName, where, dateTime(new Date(mark.at).toISOString())].filter(Boolean).join(' · ')}
+        {[
+          mark.from ? markWords.broughtIn(mark.from, mark.authorName) : mark.authorName,
+          where,
+          dateTime(new Date(mark.at).toISOString()),
+        ]
+          .filter(Boolean)
+          .join(' · ')}
       </p>
       <SightNote mark={mark} meId={meId} />
       {open && mark.mine && !changing ? (

@@ -6,6 +6,8 @@ import styles from './button.module.css';
 export type ButtonWeight = 'main' | 'quiet' | 'word';
 
 interface ButtonProps extends ButtonHTMLAttributes<HTMLButtonElement> {
+  /** Draws a state that a hand makes; for the page that shows the parts. */
+  'data-as'?: 'hover' | 'focus' | 'held';
   weight?: ButtonWeight;
   /** While true the button is disabled and says `busyWord` in place of its own words. */
   busy?: boolean;

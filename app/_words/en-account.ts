@@ -1,4 +1,5 @@
 /** Words about signing in, e-mail and password, and coming back. Pure. */
+import { day } from './figures.ts';
 
 export const accountWords = {
   signIn: {
@@ -57,5 +58,5 @@ export const accountWords = {
   linkHint: 'It works once, for three days. Whoever opens it is that person here.',
   hostsAsk: 'Who are you?',
   hostNew: 'Somebody new',
-  hostSince: (name: string, when: string) => `${name}, host since ${when}`,
+  hostSince: (name: string, iso: string) => `${name}, host since ${day(iso)}`,
 };

@@ -9,7 +9,7 @@ export const airWords = {
     air: 'the air',
     doubt: 'doubt',
   },
-  chromaAxis: (most: number) => `chroma 0 to ${most} C*`,
+  chromaAxis: (most: number) => `chroma, from 0 (grey) to ${most}`,
   plot: 'From far to near, on the way to the air',
 
   colour: {

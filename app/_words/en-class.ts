@@ -99,8 +99,8 @@ export const classWords = {
     down: (name: string) => `${name} later`,
     leaveOut: (name: string) => `Leave ${name} out`,
     putIn: (name: string) => `Take ${name} in`,
-    remove: 'Leave out',
-    add: 'Take in',
+    remove: 'Take out of the order',
+    add: 'Take into the order',
   },
 
   start: {

@@ -9,7 +9,7 @@ import type { ReadingForm } from '#server/core/contract/critique.ts';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
 
 /** `done` and `tried` come with the next state of a painting. */
-type Given = 'accepted' | 'adapted' | 'declined' | 'tried' | 'done';
+type Given = 'accepted' | 'adapted' | 'declined' | 'tried' | 'done' | 'carried';
 
 export const critiqueWords = {
   cards: {
@@ -25,7 +25,11 @@ export const critiqueWords = {
     again: 'being measured again',
     checkLabel: 'To check',
     why: 'Why',
-    source: (source: string) => `Source: ${source}.`,
+    /** What the rules call "no source" is what painters do and teach, without a book that is cited for it. */
+    source: (source: string) =>
+      source === 'common practice, no source'
+        ? 'This is common practice among painters; no book is cited for it.'
+        : `Source: ${source}.`,
     changed: 'In the teacher’s words',
     own: 'From the teacher',
     unmeasured: 'The figures no longer say this; the teacher’s words stay.',
@@ -38,7 +42,7 @@ export const critiqueWords = {
     label: (where: string) => `Answer to ${where}`,
     accept: 'I’ll do this',
     adapt: 'Another way',
-    decline: 'Leave it',
+    decline: 'Leave it as it is',
     meant: 'I meant it',
     takeBack: 'Take it back',
     change: 'Change the words',
@@ -54,6 +58,7 @@ export const critiqueWords = {
       declined: 'You leave it.',
       tried: 'You have tried it.',
       done: 'You have done it.',
+      carried: 'You take it along to the next state.',
     } satisfies Record<Given, string>,
     theirs: {
       accepted: (name: string) => `${name} will do this.`,
@@ -61,6 +66,7 @@ export const critiqueWords = {
       declined: (name: string) => `${name} leaves it.`,
       tried: (name: string) => `${name} has tried it.`,
       done: (name: string) => `${name} has done it.`,
+      carried: (name: string) => `${name} takes it along to the next state.`,
     } satisfies Record<Given, (name: string) => string>,
     lapsed: 'Answered before; now it says something else.',
     quote: (words: string) => `“${words}”`,
@@ -71,11 +77,11 @@ export const critiqueWords = {
     rewrite: 'Rewrite',
     up: 'Move up',
     down: 'Move down',
-    drop: 'Leave out',
+    drop: 'Leave this card out',
     bringBack: 'Bring back',
     asMeasured: 'Back to as measured',
     remove: 'Delete',
-    add: 'Add a card',
+    add: 'Write a card',
     keep: 'Keep',
     place: 'Where',
     whole: 'The whole picture',
@@ -91,7 +97,7 @@ export const critiqueWords = {
       ReadingForm,
       string
     >,
-    photo: 'The photo',
+    photo: 'The photo of the painting',
     quiet: 'Quiet',
     meant: 'Meant',
     meantWhy: (reason: string) => `Meant: “${reason}”`,
@@ -117,7 +123,7 @@ export const critiqueWords = {
     at: (place: string) => `The focus lies in the ${place} of the painting.`,
     move: 'Move it',
     remove: 'Take it away',
-    how: 'Tap the place on the painting where the eye should come to rest.',
+    how: 'Point at the place on the painting where the eye should come to rest.',
     keys: 'Arrow keys move the cross, space or Enter marks the focus there.',
     onlyPainting: 'The focus is marked on the painting, not on the reference.',
     onlyLook: 'The painter of this picture, the teacher and the host mark its focus.',
@@ -130,6 +136,7 @@ export const critiqueWords = {
     declined: (where: string, words: string) => `${where}: left. ${words}`,
     tried: (where: string) => `${where}: tried.`,
     done: (where: string) => `${where}: done.`,
+    carried: (where: string) => `${where}: goes along to the next state.`,
     takenBack: (where: string) => `${where}: the answer was taken back.`,
     changed: (where: string, what: string) => `The card of ${where} was changed: ${what}`,
     left: (where: string) => `The card of ${where} was left out.`,

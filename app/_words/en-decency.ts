@@ -96,14 +96,14 @@ const schoolWords = {
   aliasesWhy:
     'Members see each other under made-up names. Teachers, the owner and the host see the names given.',
   days: 'Delete after so many days',
-  daysHint: 'Counted from the day a picture was posted; empty = never.',
+  daysHint: 'Counted from the day a picture was posted. Leave it empty to delete nothing.',
   day: 'Delete on this day',
-  dayHint: 'Whatever was posted before that day; empty = none.',
+  dayHint: 'Whatever was posted before that day. Leave it empty to delete nothing.',
   stays:
     'Paintings stay whose painter, or the guardian, said that they may be kept; references as long as a painting of their board. A board on which nothing stays goes whole. It cannot be undone.',
   keep: 'Keep the setting',
   keeping: 'Keeping it …',
-  kept: 'The setting holds from now on.',
+  kept: 'The setting counts from now on.',
   noMessages: 'There are no private messages here: whatever is said stands on a board.',
 };
 
@@ -116,7 +116,10 @@ const placeWords = {
   hand: 'Hand the board on to',
   handIt: 'Hand it on',
   handSure: (name: string) => `${name} owns the board then, and you stay on it as a teacher. Hand it on?`,
-  over: 'The class is over',
+  ending: 'When the class is over',
+  endingWhat:
+    'Paintings that nobody allowed to be kept are then deleted. First they are counted, and you are asked once more.',
+  over: 'The class is over …',
   overCount: (goes: number, stays: number) =>
     goes === 0
       ? 'Every painting here may be kept, so nothing would be deleted.'
@@ -133,9 +136,9 @@ export const decencyWords = {
   school: schoolWords,
   place: placeWords,
   house: {
-    title: 'House matters',
+    title: 'Reports and records',
     link: 'Reports',
-    linkHost: 'House matters',
+    linkHost: 'Reports and records',
     ofBoard: 'Reports and what was done here',
     all: 'All boards',
   },

@@ -14,11 +14,16 @@ export const ladderWords = {
   },
   painting: 'painting',
   steps:
-    'One step is a tenth of the way from black to white (10 L*). Chroma is C*ab. Warm–cool is + for warmer, − for cooler. Fine lines at the bars, and ±, are the doubt: the truth lies within them nine times in ten.',
+    'One step is a tenth of the way from black to white (10 L*). Chroma is the strength of a colour, from grey up (C*ab). Warm–cool is + for warmer, − for cooler. Fine lines at the bars, and ±, are the doubt: the truth lies within them nine times in ten.',
   stepsOrderOnly:
-    'One step is a tenth of the way from black to white (10 L*). Nothing neutral in the photo of the painting can be trusted, so only the order of lightness is said, and no colour. Fine lines at the bars, and ±, are the doubt.',
-  preview: 'preview while you drag',
+    'One step is a tenth of the way from black to white (10 L*). Nothing neutral in the photo of the painting can be trusted, so only the order of lightness is said, and no colour. Fine lines at the bars are the doubt.',
+  preview: 'roughly, while you draw',
+  /** Where a bar stands, for those who do not see it. @param side Whose bar; values 0 black to 10 white. */
+  barSaid: (side: string, dark: string, mid: string, light: string) =>
+    `${side}: darks at value ${dark}, middle ${mid}, lights ${light}.`,
   chooseOn: (name: string) => `Find ${name} on the pictures`,
+  /** Where no amount may be said. */
+  order: { lighter: 'lighter', darker: 'darker', same: 'about the same' },
   rows: { light: 'lights', mid: 'middle', dark: 'darks', chroma: 'chroma', warmCool: 'warm–cool' },
 
   empty: {

@@ -2,6 +2,7 @@
 
 import { STEP_L, stepsInWords } from '#server/core/look/nine-steps.ts';
 import type { ValueZone } from '#server/core/look/tendency.ts';
+import { lookShownWords } from './en-look-shown.ts';
 import { figure } from './figures.ts';
 
 /** Steps to the next quarter, in words. */
@@ -10,7 +11,7 @@ const about = (steps: number) => stepsInWords(steps * STEP_L, 0.25);
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 export const lookWords = {
-  tray: { patch: 'Patch', values: 'Values', ways: 'Ways of looking' },
+  ...lookShownWords,
   tools: { patch: 'Patch', guess: 'Guess first' },
   toLadder: 'Show the ladder',
   unavailable: 'The small copy of this picture could not be fetched. Try again in a moment.',
@@ -47,9 +48,6 @@ export const lookWords = {
     closedNames: ['a little', 'half', 'well', 'nearly shut'],
   },
 
-  /** Added to the tray's word, so that nobody forgets how they look. */
-  now: { mirrored: 'Mirrored', half: 'Half size', both: 'Mirrored, half size' },
-
   values: {
     title: 'Values',
     number: 'How many values',
@@ -75,11 +73,6 @@ export const lookWords = {
       'The painting’s photo has no card in it: its values may sit a step too high or too low, so cut each picture at its own.',
   },
 
-  nine: {
-    label: 'Nine steps of grey, 9 the lightest',
-    hand: 'the spot under the hand',
-  },
-
   patch: {
     title: 'Two patches',
     keys: 'Arrow keys move the cross, space or Enter takes a patch.',
@@ -95,7 +88,7 @@ export const lookWords = {
     bound: { blown: 'at least', crushed: 'at most' },
     unknown: 'The light of this photo is not known (grade C), so it has no figure.',
     uncorrected:
-      'Its photo has no grey card in it: words speak of order only. Mark a card under “Square up”, and there will be figures.',
+      'Its photo has no grey card in it: words speak of order only. Mark a grey or white card under “Square up”, and there will be figures.',
     graded: (grade: string) =>
       `The painting’s photo has grade ${grade}; behind ± stands how far it may be off.`,
     second: (words: readonly string[]) => {
@@ -105,7 +98,7 @@ export const lookWords = {
       return value.startsWith('about') ? `B has ${value} as A${rest}.` : `B is ${value} than A${rest}.`;
     },
     difference: { lightness: 'value', chroma: 'chroma', warmCool: 'warm–cool', dE00: 'difference' },
-    units: { steps: 'steps', chroma: 'C*', dE00: 'ΔE00' },
+    units: { steps: 'steps', chroma: 'of chroma', dE00: 'ΔE00' },
     caption: 'From A to B',
   },
 

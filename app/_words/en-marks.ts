@@ -43,12 +43,12 @@ export const markWords = {
     sketch: 'a sketch',
   } satisfies Record<Kind, string>,
   how: {
-    pin: 'Click where you mean it, then say what you see.',
-    stroke: 'Draw on the picture, or click along and finish. Your line is seen by everyone.',
-    arrow: 'Draw from its tail to its head, or click both ends.',
-    outline: 'Draw round what you mean, or click round it and finish.',
-    text: 'Click where the words should stand, then write them.',
-    patch: 'Click on a colour. It is shown to everyone with its reading.',
+    pin: 'Press where you mean it, then say what you see.',
+    stroke: 'Draw on the picture, or set points along it and finish. Your line is seen by everyone.',
+    arrow: 'Draw from its tail to its head, or set both ends.',
+    outline: 'Draw round what you mean, or set points round it and finish.',
+    text: 'Press where the words should stand, then write them.',
+    patch: 'Press on a colour. It is shown to everyone with its reading.',
     sketch: 'Paint what you would try. It lies over the painting and changes nothing in it.',
   } satisfies Record<Kind, string>,
   keysOf: {
@@ -78,7 +78,7 @@ export const markWords = {
   sketch: {
     colour: 'Colour to paint with',
     take: 'From the picture',
-    taking: 'Click on a colour in a picture …',
+    taking: 'Press on a colour in a picture …',
     takingKeys: 'Arrow keys move the cross, space or Enter takes the colour there, Escape leaves it.',
     grey: (value: number) => `Grey of value ${value}`,
     taken: 'The colour that was taken',
@@ -100,7 +100,7 @@ export const markWords = {
     withheld: 'The photo is of grade C or not graded: its colours say nothing in figures.',
     value: (step: string) => `value ${step}`,
     lightness: (text: string) => `L* ${text}`,
-    chroma: (text: string) => `C* ${text}`,
+    chroma: (text: string) => `chroma ${text}`,
     hue: (text: string) => `hue ${text}`,
     noHue: 'no hue to speak of',
     label: (words: string) => `Sample: ${words}`,
@@ -118,6 +118,8 @@ export const markWords = {
   elsewhere: 'on a picture that is not shown',
   sides: { reference: 'reference', painting: 'painting' },
 
+  /** Who said it first, and who brought it here from a file. */
+  broughtIn: (from: string, author: string) => `${from}, brought in by ${author}`,
   states: {
     open: 'open',
     tried: 'tried',
@@ -154,7 +156,7 @@ export const markWords = {
   noPlane: 'the whole picture',
 
   filter: {
-    open: 'Whose and which',
+    open: 'Choose which remarks',
     label: 'Which remarks are shown, on this screen',
     pictures: 'Pictures',
     these: 'These pictures',

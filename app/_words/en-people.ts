@@ -11,7 +11,7 @@ const groupWords = {
   makeIt: 'Make the group',
   making: 'Making it …',
   counts: (members: number, boards: number) =>
-    `${members === 1 ? 'one person' : `${members} people`}, ${boards === 1 ? 'one board' : `${boards} boards`}`,
+    `${members === 1 ? 'one person' : `${members} people`}, ${boards === 0 ? 'no board yet' : boards === 1 ? 'one board' : `${boards} boards`}`,
   noBoard: 'No board yet. Make one for a scene; everybody in the group is on it.',
   people: 'People',
   remove: 'Delete this group',
@@ -19,7 +19,7 @@ const groupWords = {
 };
 
 const consentWords = {
-  title: 'Consent',
+  title: 'What the pictures may be used for',
   mine: 'What may your pictures on this board be used for?',
   ward: (name: string) => `What may the pictures of ${name} on this board be used for?`,
   uses: {
@@ -37,6 +37,7 @@ const consentWords = {
 
 export const peopleWords = {
   title: 'People',
+  andMore: (count: number) => `and ${count}`,
   invite: 'Invite',
   inviteTitle: 'Invite to this board',
   inviteToGroup: 'Invite to this group',
@@ -62,6 +63,8 @@ export const peopleWords = {
   makingLink: 'Making it …',
   linkLabel: 'Send this link',
   linkHint: 'It is shown only now. Whoever opens it gives a name and is on the board.',
+  linkHere:
+    'Only this computer can open this link: open the board under this computer’s name or address in your network (the README says how) and make the link there.',
   copy: 'Copy the link',
   copied: 'Copied',
   copyFailed: 'Copying did not work here; the link is selected, copy it by hand.',

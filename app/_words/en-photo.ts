@@ -4,6 +4,7 @@
  * Whole sentences; painters' words; the sentences of core and of the server are shown as they come. Pure.
  */
 import type { CaptureReason } from '#server/core/capture/reasons.ts';
+import { photoShownWords } from './en-photo-shown.ts';
 
 /** "less than 1 %", "3 %". @param share 0..1. */
 export function percentWords(share: number): string {
@@ -11,33 +12,32 @@ export function percentWords(share: number): string {
 }
 
 export const words = {
+  ...photoShownWords,
   leaf: 'Photo',
-  none: 'Show a painting: only photos of paintings are put right.',
-  onlyLook: 'The painter of this picture, the teacher and the host put its photo right.',
-  away: 'The picture could not be fetched just now. Look whether the line is up, then try again.',
-  heldBy: (person: string) => `${person} is putting this photo right just now. Wait until they let go.`,
-  begin: 'Put this photo right',
+  none: 'Show a painting: only photos of paintings are squared up.',
+  onlyLook: 'The painter of this picture, the teacher and the host square up its photo.',
+  heldBy: (person: string) => `${person} is squaring up this photo just now. Wait until they let go.`,
+  begin: 'Square up the photo',
   noted: 'What it is painted with, and its light',
   notNoted: 'Not said yet.',
 
-  shownAs: 'How the painting is shown',
-  asPhotographed: 'As photographed',
-  putRight: 'Put right',
-
   how: {
-    begin: 'First the corners of the painting: let them be found, or set them by hand.',
+    begin:
+      'First the corners of the painting: let them be found, set them by hand, or say that it fills the photo.',
     found: 'The corners are found. Look at each one closely, and pull it where it is off.',
     corners: 'Pull each handle onto its corner of the painting. What lies inside is squared.',
-    noCard: 'Is there a grey card or white paper in the photo? Add it, and the colour comes right too.',
-    adding: 'Tap the card in the photo, or draw a box inside it.',
+    whole: 'The whole photo is taken as the painting. Where that is not so, pull a corner in.',
+    noCard: 'Is there a grey card or white paper in the photo? Mark it, and the colour comes right too.',
+    adding: 'Press on the card in the photo, or draw a box inside it.',
     cards: 'Each box lies inside its card; only its middle counts. Say in the list what each card is.',
   },
   notSure:
-    'The corners could not be told from the wall for sure. Here are four handles: pull each onto its corner.',
+    'The corners could not be told from the wall for sure, so nothing was set. Set them by hand, or say that the painting fills the photo.',
   notSureKept: 'The corners could not be told from the wall for sure, so yours stay as they are.',
   find: 'Find the corners',
   finding: 'Looking for them …',
   byHand: 'Set them by hand',
+  fills: 'The painting fills the photo',
   clear: 'Take the corners away',
 
   corner: [
@@ -55,8 +55,8 @@ export const words = {
   cards: {
     title: 'Grey and white cards',
     lead: 'One card makes the colour neutral. Two, at opposite sides, even the light as well.',
-    add: 'Add a card',
-    addAnother: 'Add another card',
+    add: 'Mark a grey or white card',
+    addAnother: 'Mark another card',
     stop: 'Not now',
     one: (number: number) => `Card ${number}`,
     is: (number: number) => `Card ${number} is`,
@@ -70,7 +70,7 @@ export const words = {
     removeShort: 'Take away',
     choose: (number: number) => `Show card ${number} on the photo`,
     full: 'Four cards are enough.',
-    small: 'That box is very small. Draw it larger, or tap the middle of the card.',
+    small: 'That box is very small. Draw it larger, or press on the middle of the card.',
     fine: 'read well',
   },
 
@@ -93,21 +93,20 @@ export const words = {
   beside: {
     label: 'What stands beside the photo',
     labelNarrow: 'What is shown',
-    righted: 'Put right',
+    righted: 'Squared up',
     reference: 'Reference',
     photo: 'Photo',
-    alt: (name: string) => `Painting by ${name}, put right`,
-    none: 'Once the corners or a card are set, the photo put right stands here.',
-    making: 'Putting it right …',
+    alt: (name: string) => `Painting by ${name}, squared up`,
+    none: 'Once the corners or a card are set, the squared-up photo stands here.',
+    making: 'Squaring it up …',
     hold: 'Hold for the light as it came',
     proportion: (ratio: string) => `${ratio} : 1`,
   },
 
   trust: {
     title: 'How far this photo can be trusted',
-    caption: (grade: string) => `Photo ${grade}`,
-    captionMore: 'How far it can be trusted',
-    grade: (grade: string) => `Photo ${grade}`,
+    ...photoShownWords.trust,
+    grade: (grade: string) => `Grade ${grade}`,
     A: 'Two cards agree and the light is even: values and colours can be spoken of to a quarter of a step.',
     B: 'Something neutral to go by: values and colours can be spoken of to about half a step.',
     C: 'Nothing sure to go by: only the order of the planes is spoken of, no amounts and no colour.',

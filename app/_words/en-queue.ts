@@ -4,9 +4,12 @@
  * Plain and kind: nobody is late, a day has passed. Days are said as people say them. Pure but for the reader's own
  * time zone.
  */
+
+import type { MoveVerdict } from '#server/core/contract/moves.ts';
 import type { NewsLine, PictureName, QueueRow, Repeated, SaidState } from '#server/core/contract/own-time.ts';
 import type { PersonView } from '#server/core/contract/responses.ts';
 import { dayOf, daysBetween } from '#server/core/own-time/days.ts';
+import { VERDICTS } from './en-moves.ts';
 
 const SMALL = [
   'no',
@@ -163,6 +166,7 @@ export const queueWords = {
       ]),
     repeated: ({ name, paintings }: Repeated) =>
       `${capital(nth(paintings))} time: ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
+    went: (verdict: MoveVerdict) => `How far it went: ${VERDICTS[verdict]}.`,
     saidSince: 'You have said something since it was asked. Is it answered?',
   },
 
@@ -173,6 +177,7 @@ export const queueWords = {
     declined: 'left as it is',
     tried: 'tried',
     done: 'done',
+    carried: 'goes along to the next state',
   } satisfies Record<SaidState, string>,
 
   promise: {
@@ -234,7 +239,6 @@ export const queueWords = {
     passedOne: (day: string) => `it was promised for ${day}`,
     noDay: 'no day promised yet',
     open: 'See what waits',
-    none: 'Nothing waits for you.',
     own: {
       promised: (board: string, day: string) => `Your painting on ${board}: a look is promised for ${day}.`,
       waiting: (board: string, since: string) => `Your painting on ${board} waits for a look since ${since}.`,

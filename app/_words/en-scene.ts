@@ -3,10 +3,10 @@ import type { Condition } from '#server/core/contract/setup.ts';
 
 export const sceneWords = {
   title: 'The light and weather of the scene',
-  about: 'What holds here keeps those readings quiet that would not be fair in such light.',
-  onlyLook: 'The owner of the board, a teacher or the host says what holds.',
+  about: 'What is ticked here keeps those readings quiet that would not be fair in such light.',
+  onlyLook: 'The owner of the board, a teacher or the host says what light it was.',
   nothing: 'Nothing out of the ordinary is noted.',
-  more: 'Say what holds',
+  more: 'Say what light and weather it was',
   names: {
     snow: 'Snow',
     'against-light': 'Against the light',
@@ -28,7 +28,7 @@ export const sceneWords = {
     whyHint: 'For example: the camera has blown the snow out, or darkened the sky.',
     keep: 'Do not trust it here',
     keepChange: 'Keep the reason',
-    leave: 'Leave it',
+    leave: 'Not now',
     again: 'Trust it again',
     effect: 'The painting is then not compared with the photo in this plane.',
   },

@@ -58,3 +58,10 @@ export function dateTime(iso: string): string {
     minute: '2-digit',
   }).format(new Date(iso));
 }
+
+/** @param iso ISO 8601. The day alone, with its year; by Greenwich, so that server and browser say the same. */
+export function day(iso: string): string {
+  return new Intl.DateTimeFormat('en-GB', {
+    ...{ day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' },
+  }).format(new Date(iso));
+}

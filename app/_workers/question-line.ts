@@ -17,14 +17,17 @@ export class QuestionLine<Question, Answer> {
     this.#begin = begin;
   }
 
-  /** @throws Error with the worker's own words when it found no answer. Never settles once the line is closed. */
-  ask(question: Question): Promise<Answer> {
+  /**
+   * @param handedOver What of the question the worker takes over, a canvas for instance.
+   * @throws Error with the worker's own words when it found no answer. Never settles once the line is closed.
+   */
+  ask(question: Question, handedOver: Transferable[] = []): Promise<Answer> {
     const number = ++this.#number;
     return new Promise((resolve, reject) => {
       this.#waiting.set(number, (answered) =>
         'trouble' in answered ? reject(new Error(answered.trouble)) : resolve(answered.answer),
       );
-      this.#open().postMessage({ number, question } satisfies Numbered<Question>);
+      this.#open().postMessage({ number, question } satisfies Numbered<Question>, handedOver);
     });
   }
 

@@ -6,12 +6,14 @@ import { useBoardLive } from '#app/_live/board-live.tsx';
 import { People } from '#app/_people/people.tsx';
 import { runsBoard } from '#app/_people/roles-on-board.ts';
 import { Button } from '#app/_ui/button.tsx';
+import { late, useEver } from '#app/_ui/late.tsx';
 import { words } from '#app/_words/en.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
 import styles from './board-header.module.css';
-import { DeleteBoard } from './delete-board.tsx';
-import { KeyList } from './key-list.tsx';
 import type { BoardKeys } from './use-board-keys.ts';
+
+const DeleteBoard = late(() => import('./delete-board.tsx').then((module) => module.DeleteBoard));
+const KeyList = late(() => import('./key-list.tsx').then((module) => module.KeyList));
 
 interface HeaderProps {
   board: BoardView;
@@ -20,6 +22,7 @@ interface HeaderProps {
 
 export function BoardTitle({ board, refresh, keys }: HeaderProps & { keys: BoardKeys }) {
   const [writing, setWriting] = useState(false);
+  const keysAsked = useEver(keys.listOpen);
   return (
     <header className={styles.title}>
       <a className={styles.home} href="/">
@@ -35,7 +38,7 @@ export function BoardTitle({ board, refresh, keys }: HeaderProps & { keys: Board
           <More board={board} keys={keys} onRename={() => setWriting(true)} />
         </>
       )}
-      <KeyList keys={keys} />
+      {keysAsked ? <KeyList keys={keys} /> : null}
     </header>
   );
 }
@@ -81,6 +84,7 @@ function Rename({ board, refresh, onDone }: HeaderProps & { onDone(): void }) {
 function More({ board, keys, onRename }: { board: BoardView; keys: BoardKeys; onRename(): void }) {
   const menu = useRef<HTMLDetailsElement>(null);
   const [deleting, setDeleting] = useState(false);
+  const deletingAsked = useEver(deleting);
   const choose = (act: () => void) => () => {
     menu.current?.removeAttribute('open');
     act();
@@ -102,6 +106,7 @@ function More({ board, keys, onRename }: { board: BoardView; keys: BoardKeys; on
           <button type="button" onClick={choose(() => keys.setListOpen(true))}>
             {words.board.keys}
           </button>
+          <a href={`/boards/${encodeURIComponent(board.id)}/take-away`}>{words.board.takeAway}</a>
           {runs ? (
             <button type="button" onClick={choose(() => setDeleting(true))}>
               {words.board.remove}
@@ -109,7 +114,9 @@ function More({ board, keys, onRename }: { board: BoardView; keys: BoardKeys; on
           ) : null}
         </div>
       </details>
-      <DeleteBoard board={board} open={deleting} onClose={() => setDeleting(false)} />
+      {deletingAsked ? (
+        <DeleteBoard board={board} open={deleting} onClose={() => setDeleting(false)} />
+      ) : null}
     </>
   );
 }

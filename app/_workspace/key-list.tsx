@@ -3,8 +3,10 @@
 import { Dialog } from '#app/_ui/dialog.tsx';
 import { words } from '#app/_words/en.ts';
 import { words as easelWords } from '#app/_words/en-easel.ts';
+import { keyListWords } from '#app/_words/en-keys.ts';
 import styles from './key-list.module.css';
-import { KEY_WORDS, LETTER_KEYS, type LetterAction } from './key-map.ts';
+import { LETTER_KEYS, type LetterAction } from './key-map.ts';
+import { KEY_WORDS } from './key-words.ts';
 import type { BoardKeys } from './use-board-keys.ts';
 
 export function KeyList({ keys }: { keys: BoardKeys }) {
@@ -12,18 +14,17 @@ export function KeyList({ keys }: { keys: BoardKeys }) {
   return (
     <Dialog open={keys.listOpen} onClose={() => keys.setListOpen(false)} title={words.keys.title} wide>
       <p>{words.keys.lead}</p>
+      <h3>{keyListWords.anywhere}</h3>
       <dl className={styles.keys}>
         {letters.map(([action, letter]) => (
           <Row key={action} pressed={letter} does={KEY_WORDS[action]} />
         ))}
         <Row pressed="O O" does={easelWords.outline.keyList.again} />
-        <Row pressed="Shift" does={easelWords.outline.keyList.straight} />
-        <Row pressed="Space" does={easelWords.outline.keyList.space} />
         <Row pressed="Ctrl Z" does={words.keys.undo} />
         <Row pressed="Ctrl Shift Z" does={words.keys.redo} />
-        <Row pressed="+  −  0" does={words.keys.zoom} />
-        <Row pressed="← ↑ → ↓" does={words.keys.pan} />
       </dl>
+      <Rows title={keyListWords.places} rows={AT_A_PLACE} />
+      <Rows title={keyListWords.pages} rows={ON_OTHER_PAGES} />
       <label className={styles.letters}>
         <input
           type="checkbox"
@@ -33,6 +34,40 @@ export function KeyList({ keys }: { keys: BoardKeys }) {
         {words.keys.letters}
       </label>
     </Dialog>
+  );
+}
+
+/** Keys of what was gone to with Tab or a press; each place says its own again to those who do not see. */
+const AT_A_PLACE = [
+  ['+  −  0', words.keys.zoom],
+  ['← ↑ → ↓', words.keys.pan],
+  ['Shift', keyListWords.fine],
+  ['Home End', keyListWords.along],
+  ['Space', easelWords.outline.keyList.space],
+  ['Shift Space', easelWords.outline.keyList.straight],
+  ['Enter', keyListWords.finish],
+  ['Esc', keyListWords.leave],
+  ['Backspace', keyListWords.back],
+  [',  .', keyListWords.points],
+  ['I', keyListWords.addPoint],
+  ['Delete', keyListWords.takePoint],
+  ['[  ]', keyListWords.size],
+] as const;
+const ON_OTHER_PAGES = [
+  ['O', keyListWords.alone],
+  ['B', keyListWords.hold],
+] as const;
+
+function Rows({ title, rows }: { title: string; rows: readonly (readonly [string, string])[] }) {
+  return (
+    <>
+      <h3>{title}</h3>
+      <dl className={styles.keys}>
+        {rows.map(([pressed, does]) => (
+          <Row key={pressed} {...{ pressed, does }} />
+        ))}
+      </dl>
+    </>
   );
 }
 

@@ -3,10 +3,6 @@
  *
  * In the flow: key map -> use-board-keys and the list of keys. Pure.
  */
-import { words } from '#app/_words/en.ts';
-import { lookWords } from '#app/_words/en-look.ts';
-import { markWords } from '#app/_words/en-marks.ts';
-import { proposeWords } from '#app/_words/en-propose.ts';
 
 /** Shown as written here; matched without regard to case. */
 export const LETTER_KEYS = {
@@ -46,14 +42,6 @@ export const LETTER_KEYS = {
 } as const satisfies Record<string, string>;
 
 export type LetterAction = keyof typeof LETTER_KEYS;
-
-/** What each key does, for the list of keys. */
-export const KEY_WORDS: Record<LetterAction, string> = {
-  ...words.keys,
-  ...markWords.keys,
-  ...lookWords.keys,
-  ...proposeWords.keyList,
-};
 
 /** The action of a key press, or null. @param key As in `KeyboardEvent.key`. */
 export function letterAction(key: string): LetterAction | null {

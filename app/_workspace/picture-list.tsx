@@ -55,6 +55,7 @@ function Row({ board, picture, refresh }: RowProps) {
       />
       <div className={styles.about}>
         <h3>{pictureName(picture, board.pictures)}</h3>
+        {picture.caption ? <p>{words.shelf.postedBy(picture.painter.name)}</p> : null}
         {rights.length > 0 ? <p>{rights.join('. ')}</p> : null}
         {noted.length > 0 ? <p>{noted.join('. ')}</p> : null}
         <p>
@@ -66,14 +67,27 @@ function Row({ board, picture, refresh }: RowProps) {
         {mayNotePicture(board, picture) ? (
           <Noting boardId={board.id} picture={picture} refresh={refresh} />
         ) : null}
-        {picture.painter.id === board.me.id ? null : (
-          <ReportAct boardId={board.id} about="picture" id={picture.id} name={picture.painter.name} />
-        )}
-        {mayDeletePicture(board, picture) ? (
-          <Delete board={board} picture={picture} refresh={refresh} />
-        ) : null}
+        <RowMore board={board} picture={picture} refresh={refresh} />
       </div>
     </li>
+  );
+}
+
+/** What is seldom wanted stands folded away, each under its own picture. */
+function RowMore({ board, picture, refresh }: RowProps) {
+  const own = picture.painter.id === board.me.id;
+  const mayDelete = mayDeletePicture(board, picture);
+  if (own && !mayDelete) return null;
+  return (
+    <details className={styles.rowMore}>
+      <summary>{words.shelf.more}</summary>
+      <div className={styles.about}>
+        {own ? null : (
+          <ReportAct boardId={board.id} about="picture" id={picture.id} name={picture.painter.name} />
+        )}
+        {mayDelete ? <Delete board={board} picture={picture} refresh={refresh} /> : null}
+      </div>
+    </details>
   );
 }
 

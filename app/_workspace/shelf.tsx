@@ -5,12 +5,15 @@ import { pictureAddress } from '#app/_api/client.ts';
 import { FileChooser } from '#app/_post/file-chooser.tsx';
 import { pictureName } from '#app/_post/picture-names.ts';
 import { usePost } from '#app/_post/posting.tsx';
-import { Button } from '#app/_ui/button.tsx';
+import { Button, buttonClass } from '#app/_ui/button.tsx';
+import { late, useEver } from '#app/_ui/late.tsx';
 import { words } from '#app/_words/en.ts';
+import { planWords } from '#app/_words/en-plan.ts';
 import type { BoardView, PictureView } from '#server/core/contract/responses.ts';
-import { PictureList } from './picture-list.tsx';
 import styles from './shelf.module.css';
 import { useTools } from './tools.tsx';
+
+const PictureList = late(() => import('./picture-list.tsx').then((module) => module.PictureList));
 
 interface ShelfProps {
   board: BoardView;
@@ -20,6 +23,7 @@ interface ShelfProps {
 export function Shelf({ board, refresh }: ShelfProps) {
   const { allowed, take } = usePost();
   const [listOpen, setListOpen] = useState(false);
+  const listAsked = useEver(listOpen);
   if (board.pictures.length === 0) return null;
   const references = board.pictures.filter(({ kind }) => kind === 'reference');
   const paintings = board.pictures.filter(({ kind }) => kind === 'painting');
@@ -38,10 +42,29 @@ export function Shelf({ board, refresh }: ShelfProps) {
         <Button weight="word" onClick={() => setListOpen(true)}>
           {words.shelf.all}
         </Button>
+        {references.length > 0 ? <PlanLink boardId={board.id} /> : null}
+        {paintings.length > 0 ? (
+          <a className={buttonClass('word')} href={`/boards/${board.id}/wall`}>
+            {words.shelf.wall}
+          </a>
+        ) : null}
         {allowed ? <FileChooser onFiles={take} label={words.shelf.post} weight="quiet" /> : null}
       </div>
-      <PictureList board={board} refresh={refresh} open={listOpen} onClose={() => setListOpen(false)} />
+      {listAsked ? (
+        <PictureList board={board} refresh={refresh} open={listOpen} onClose={() => setListOpen(false)} />
+      ) : null}
     </nav>
+  );
+}
+
+/** The way to the plan of the photograph that stands on the easel. */
+function PlanLink({ boardId }: { boardId: string }) {
+  const { referenceId } = useTools();
+  const which = referenceId ? `?picture=${encodeURIComponent(referenceId)}` : '';
+  return (
+    <a className={buttonClass('word')} href={`/boards/${boardId}/plan${which}`}>
+      {planWords.link}
+    </a>
   );
 }
 

@@ -1,15 +1,15 @@
 'use client';
 /** Talk, planes and the photo at the side; on a narrow screen these and the ladder are leaves under the picture. */
-import { type KeyboardEvent, useEffect, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { usePhotoDesk } from '#app/_photo/photo-desk.tsx';
-import { PlaneList } from '#app/_planes/plane-list.tsx';
 import { useProposeDesk } from '#app/_propose/propose-desk.tsx';
 import { SinceProvider } from '#app/_since/since-state.tsx';
 import { OwnTime } from '#app/_talk/own-time.tsx';
 import { Talk } from '#app/_talk/talk.tsx';
 import { TogetherStrip } from '#app/_together/together-strip.tsx';
 import { late, useEver } from '#app/_ui/late.tsx';
+import { Tabs } from '#app/_ui/tabs.tsx';
 import { words } from '#app/_words/en.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
 import { Scenario } from './scenario.tsx';
@@ -17,6 +17,7 @@ import { useTools } from './tools.tsx';
 import { useWide } from './use-wide.ts';
 import styles from './workspace.module.css';
 
+const PlaneList = late(() => import('#app/_planes/plane-list.tsx').then((module) => module.PlaneList));
 const PhotoLeaf = late(() => import('#app/_photo/photo-leaf.tsx').then((module) => module.PhotoLeaf));
 
 const LEAVES = ['ladder', 'talk', 'planes', 'photo'] as const;
@@ -32,22 +33,23 @@ export function SidePanels({ board, lower, onLower }: SidePanelsProps) {
   const [side, setSide] = useState<Exclude<Leaf, 'ladder'>>('talk');
   const wide = useWide();
   const { veiled } = useBoardLive().class;
-  const { tool, markId } = useTools();
+  const { tool, taken, markId } = useTools();
   const { asked } = usePhotoDesk();
   const { asked: askedForPlanes } = useProposeDesk();
   const photoShown = useEver(side === 'photo');
+  const planesShown = useEver(side === 'planes');
   const leaf: Leaf = veiled ? 'talk' : !wide && lower === 'ladder' ? 'ladder' : side;
   const turnTo = (next: Leaf) => {
     onLower(next === 'ladder' ? 'ladder' : 'side');
     if (next !== 'ladder') setSide(next);
   };
-  // The hand's tool brings the leaf it works with; a mark that is opened brings the talk.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: only a new tool or mark turns the leaf.
+  // The hand's tool brings the leaf it works with, also when it is taken anew; a mark that is opened brings the talk.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only taking a tool or a new mark turns the leaf.
   useEffect(() => {
     if (tool === 'outline') turnTo('planes');
     if (tool === 'photo') turnTo('photo');
     if (tool === 'mark') setSide('talk');
-  }, [tool]);
+  }, [tool, taken]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: as above.
   useEffect(() => {
     if (markId) turnTo('talk');
@@ -69,28 +71,15 @@ export function SidePanels({ board, lower, onLower }: SidePanelsProps) {
       <div className={styles.together}>
         <TogetherStrip />
       </div>
-      <div
+      <Tabs
+        label={wide ? words.board.sideTabs : words.board.lowerTabs}
         className={styles.tabs}
-        role="tablist"
-        aria-label={wide ? words.board.sideTabs : words.board.lowerTabs}
-        onKeyDown={(event) => turnByArrow(event, leaves, leaf, turnTo)}
-      >
-        {leaves.map((name) => (
-          <button
-            key={name}
-            type="button"
-            role="tab"
-            id={`tab-${name}`}
-            className={styles.tab}
-            aria-selected={leaf === name}
-            aria-controls={`panel-${name}`}
-            tabIndex={leaf === name ? 0 : -1}
-            onClick={() => turnTo(name)}
-          >
-            {words.board[name]}
-          </button>
-        ))}
-      </div>
+        names={leaves}
+        open={leaf}
+        wordOf={(name) => words.board[name]}
+        panelOf={(name) => `panel-${name}`}
+        onTurn={turnTo}
+      />
       <div
         id="panel-talk"
         role="tabpanel"
@@ -111,7 +100,7 @@ export function SidePanels({ board, lower, onLower }: SidePanelsProps) {
         className={styles.panel}
         hidden={side !== 'planes' || veiled}
       >
-        {veiled ? null : <PlaneList shown={leaf === 'planes'} />}
+        {planesShown && !veiled ? <PlaneList shown={leaf === 'planes'} /> : null}
       </div>
       <div
         id="panel-photo"
@@ -133,20 +122,4 @@ function useLeafOfStep(turnTo: (leaf: Leaf) => void) {
   useEffect(() => {
     if (step !== null) turnTo(step === 'reference' ? 'ladder' : 'talk');
   }, [step]);
-}
-
-/** Left and right go round the leaves, as the pattern for tabs asks (ARIA Authoring Practices). */
-function turnByArrow(
-  event: KeyboardEvent<HTMLElement>,
-  leaves: readonly Leaf[],
-  leaf: Leaf,
-  turnTo: (leaf: Leaf) => void,
-) {
-  const step = { ArrowRight: 1, ArrowLeft: -1 }[event.key];
-  if (!step) return;
-  event.preventDefault();
-  const next = leaves[(leaves.indexOf(leaf) + step + leaves.length) % leaves.length];
-  if (!next) return;
-  turnTo(next);
-  document.getElementById(`tab-${next}`)?.focus();
 }

@@ -40,6 +40,8 @@ export interface Tools {
   hand: OwnHand;
   tool: Tool;
   setTool(tool: Tool): void;
+  /** How often a tool was taken: taking the one in hand again brings back the leaf that goes with it. */
+  taken: number;
   outlining: Outlining;
   setOutlining(outlining: Outlining): void;
   /** The plane being outlined or pointed at in the ladder; null = none. */
@@ -161,7 +163,12 @@ function useLookedAt({ pictures, me }: Omit<ToolsProviderProps, 'children'>, han
 export function ToolsProvider({ pictures, me, children }: ToolsProviderProps) {
   const [hand] = useState(() => new OwnHand());
   const lookedAt = useLookedAt({ pictures, me }, hand);
-  const [tool, setTool] = useState<Tool>('look');
+  const [tool, wantTool] = useState<Tool>('look');
+  const [taken, setTaken] = useState(0);
+  const setTool = useCallback((next: Tool) => {
+    wantTool(next);
+    setTaken((before) => before + 1);
+  }, []);
   const [outlining, setOutlining] = useState<Outlining>('line');
   const [planeId, setPlaneId] = useState<string | null>(null);
   const [markId, setMarkId] = useState<string | null>(null);
@@ -173,15 +180,15 @@ export function ToolsProvider({ pictures, me, children }: ToolsProviderProps) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: what is looked at is spread, by its members.
   const tools = useMemo<Tools>(
     () => ({
-      ...{ hand, tool, setTool, outlining, setOutlining, planeId, setPlaneId, markId, setMarkId },
+      ...{ hand, tool, setTool, taken, outlining, setOutlining, planeId, setPlaneId, markId, setMarkId },
       ...lookedAt,
       ...{ surround, setSurround, linesShown, setLinesShown, marksShown, setMarksShown },
       ...{ tableShown, setTableShown },
     }),
     [
       ...Object.values(lookedAt),
-      ...[hand, tool, outlining, planeId, markId, surround, linesShown, marksShown, tableShown],
-      setSurround,
+      ...[hand, tool, taken, outlining, planeId, markId, surround, linesShown, marksShown, tableShown],
+      ...[setSurround, setTool],
     ],
   );
   return (

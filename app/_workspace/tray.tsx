@@ -5,7 +5,7 @@ import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useLooking } from '#app/_look/look-state.tsx';
 import { useOpenPanel, useValuesSwitch, useWaysSwitch } from '#app/_look/use-panel-switches.ts';
 import { words } from '#app/_words/en.ts';
-import { lookWords } from '#app/_words/en-look.ts';
+import { lookShownWords as lookWords } from '#app/_words/en-look-shown.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
 import { LETTER_KEYS, type LetterAction } from './key-map.ts';
 import { isBlurred, isGrey, withBlur, withGrey } from './looking.ts';

@@ -6,6 +6,7 @@ import { useValuesSwitch, useWaysSwitch } from '#app/_look/use-panel-switches.ts
 import { type HandKind, type MarkDesk, nextKind, useMarkDesk } from '#app/_marks/mark-desk.tsx';
 import { usePost } from '#app/_post/posting.tsx';
 import { useProposeDesk } from '#app/_propose/propose-desk.tsx';
+import { lettersOn as lettersWereOn, rememberLetters } from '#app/_ui/letters.ts';
 import type { ValueNumber } from '#server/core/look/starting-cuts.ts';
 import { type LetterAction, letterAction } from './key-map.ts';
 import { nextSurround, withBlur, withGrey } from './looking.ts';
@@ -19,8 +20,6 @@ export interface BoardKeys {
   lettersOn: boolean;
   setLettersOn(on: boolean): void;
 }
-
-const LETTERS_KEY = 'veilstep-letters';
 
 /** Sliders and ticks take no letters. */
 const WRITTEN_IN =
@@ -127,20 +126,10 @@ export function useBoardKeys(): BoardKeys {
   const { choose: choosePictures } = usePost();
   const [listOpen, setListOpen] = useState(false);
   const [lettersOn, keepLettersOn] = useState(true);
-  useEffect(() => {
-    try {
-      keepLettersOn(localStorage.getItem(LETTERS_KEY) !== 'off');
-    } catch {
-      // A browser that keeps nothing starts with letters on.
-    }
-  }, []);
+  useEffect(() => keepLettersOn(lettersWereOn()), []);
   const setLettersOn = useCallback((on: boolean) => {
     keepLettersOn(on);
-    try {
-      localStorage.setItem(LETTERS_KEY, on ? 'on' : 'off');
-    } catch {
-      // As above: the choice then lasts as long as the page.
-    }
+    rememberLetters(on);
   }, []);
 
   const now = useRef({

@@ -8,7 +8,6 @@
 import { useCallback, useEffect, useState } from 'react';
 import { fetchBoard, Refused } from '#app/_api/client.ts';
 import { CarryDeskProvider } from '#app/_carry/carry-desk.tsx';
-import { ClassStrip } from '#app/_class/class-strip.tsx';
 import { ClassTools } from '#app/_class/class-tools.tsx';
 import { Easel } from '#app/_easel/easel.tsx';
 import { Ladder } from '#app/_ladder/ladder.tsx';
@@ -25,6 +24,7 @@ import { PostingProgress } from '#app/_post/posting-progress.tsx';
 import { ProposeDeskProvider } from '#app/_propose/propose-desk.tsx';
 import { LineState } from '#app/_together/line-state.tsx';
 import { TogetherProvider } from '#app/_together/together.tsx';
+import { late, useRestWhenIdle } from '#app/_ui/late.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
 import { words } from '#app/_words/en.ts';
 import { classWords } from '#app/_words/en-class.ts';
@@ -39,10 +39,13 @@ import { Tray } from './tray.tsx';
 import { useBoardKeys } from './use-board-keys.ts';
 import styles from './workspace.module.css';
 
+const ClassStrip = late(() => import('#app/_class/class-strip.tsx').then((module) => module.ClassStrip));
+
 /** @param veiled Whether a class keeps references and figures back as the page is made. */
 export function Workspace({ board: first, veiled = false }: { board: BoardView; veiled?: boolean }) {
   const [board, setBoard] = useState(first);
   const [gone, setGone] = useState<string | null>(null);
+  useRestWhenIdle();
   const refresh = useCallback(async () => {
     try {
       setBoard(await fetchBoard(first.id));
@@ -106,7 +109,8 @@ function PostingOnBoard({ board, refresh, gone }: OnBoard) {
 function Screen({ board, refresh, gone }: OnBoard) {
   const tools = useTools();
   const keys = useBoardKeys();
-  const { veiled, known, silentId } = useBoardLive().class;
+  const { veiled, known, silentId, state } = useBoardLive().class;
+  const inClass = known ? state.now !== null : veiled;
   const looking = useOpenPanel() !== null && !veiled;
   const [lower, setLower] = useState<'ladder' | 'side'>('ladder');
   useSurround();
@@ -131,7 +135,7 @@ function Screen({ board, refresh, gone }: OnBoard) {
         <BoardPeople board={board} refresh={refresh} />
       </div>
       <Notes gone={gone} />
-      <ClassStrip className={styles.class} />
+      {inClass ? <ClassStrip className={styles.class} /> : null}
       <main id="easel" className={styles.easel} aria-label={words.board.easel}>
         <OnEasel board={board} />
       </main>

@@ -5,6 +5,8 @@ import Link from 'next/link';
 import { Account } from '#app/_account/account.tsx';
 import { BlockedList } from '#app/_decency/blocked-list.tsx';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
+import { DeleteMe } from '#app/_outward/delete-me.tsx';
+import { OwnData } from '#app/_outward/own-data.tsx';
 import { words } from '#app/_words/en.ts';
 import { accountOf } from '#server/access/account.ts';
 import { readSession } from '#server/access/session.ts';
@@ -27,6 +29,8 @@ export default async function AccountPage() {
     <PlainPage title={words.account.account.title} lead={words.account.account.here(visitor.name)}>
       <Account email={email} />
       <BlockedList />
+      <OwnData />
+      <DeleteMe />
       <p>
         <Link href="/">{words.enter.back}</Link>
       </p>

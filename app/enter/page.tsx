@@ -36,7 +36,7 @@ export default async function EnterPage({
         whatToDo={words.enter.badLinkHost}
         hosts={hosts.map(({ id, name, since }) => ({
           id,
-          words: words.account.hostSince(name, since.toISOString().slice(0, 10)),
+          words: words.account.hostSince(name, since.toISOString()),
         }))}
       />
     </PlainPage>

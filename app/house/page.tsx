@@ -10,7 +10,7 @@ import { Record } from '#app/_decency/record.tsx';
 import { Reports } from '#app/_decency/reports.tsx';
 import { SchoolForm } from '#app/_decency/school-form.tsx';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
-import { ProductSign } from '#app/_enter/product-sign.tsx';
+import { PageHead } from '#app/_ui/page-head.tsx';
 import { words } from '#app/_words/en.ts';
 import { decencyWords } from '#app/_words/en-decency.ts';
 import { recordFor } from '#server/access/audit.ts';
@@ -34,12 +34,7 @@ export default async function HousePage({ searchParams }: HousePageProps) {
   const rules = visitor.isHost && boardId === null ? await houseRules() : null;
   return (
     <div className={styles.page}>
-      <header className={styles.head}>
-        <p className={styles.product}>
-          <ProductSign /> <Link href="/">{words.boards.title}</Link>
-        </p>
-        <p className={styles.signed}>{words.boards.signedAs(visitor.name)}</p>
-      </header>
+      <PageHead name={visitor.name} />
       <main className={styles.main}>
         <div className={styles.line}>
           <h1>{decencyWords.house.title}</h1>

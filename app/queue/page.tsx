@@ -4,8 +4,8 @@ import { headers } from 'next/headers';
 import Link from 'next/link';
 import boards from '#app/_boards/boards.module.css';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
-import { ProductSign } from '#app/_enter/product-sign.tsx';
 import { Queue } from '#app/_queue/queue.tsx';
+import { PageHead } from '#app/_ui/page-head.tsx';
 import { words } from '#app/_words/en.ts';
 import { queueWords } from '#app/_words/en-queue.ts';
 import { readSession } from '#server/access/session.ts';
@@ -25,12 +25,7 @@ export default async function QueuePage() {
   }
   return (
     <div className={boards.page}>
-      <header className={boards.head}>
-        <p className={boards.product}>
-          <ProductSign /> <Link href="/">{words.boards.title}</Link>
-        </p>
-        <p className={boards.signed}>{words.boards.signedAs(visitor.name)}</p>
-      </header>
+      <PageHead name={visitor.name} />
       <main className={boards.main}>
         <Queue />
       </main>

@@ -3,7 +3,7 @@
  *
  * In the flow: handlers -> [queue] -> asks, said-on-board, since, measures. IO: the database.
  */
-import type { AskView, QueueRow, QueueView, Repeated } from '../core/contract/own-time.ts';
+import type { AskView, LastTime, QueueRow, QueueView, Repeated } from '../core/contract/own-time.ts';
 import type { BoardListItem, PictureView } from '../core/contract/responses.ts';
 import type { Mark } from '../core/live/marks.ts';
 import { lastTimeOf } from '../core/own-time/last-time.ts';
@@ -23,8 +23,14 @@ import type { SaidOnBoard } from './said-on-board.ts';
 import { type IsVeiled, type SeenBoard, SeenBoards } from './seen-boards.ts';
 import type { Visitor } from './session.ts';
 import { newsSince } from './since.ts';
+import { type StateDesk, wentOn } from './states.ts';
 
-export async function queueOf(visitor: Visitor, isVeiled: IsVeiled): Promise<QueueView> {
+/** @param compared How two states lie on one another; see `StateDesk`. */
+export async function queueOf(
+  visitor: Visitor,
+  isVeiled: IsVeiled,
+  compared: StateDesk['compared'],
+): Promise<QueueView> {
   const boards = await listBoards(visitor.personId, visitor.isHost);
   const taught = boards.filter(({ role }) => may(role, 'queue.see'));
   const asks = await asksOn(
@@ -37,7 +43,7 @@ export async function queueOf(visitor: Visitor, isVeiled: IsVeiled): Promise<Que
   const seenBefore = await seenBy(visitor.personId, [...new Set(asks.map(({ boardId }) => boardId))]);
   const rows: QueueRow[] = [];
   for (const ask of asks) {
-    const row = await rowOf(ask, seen, { names, repeated, seenBefore });
+    const row = await rowOf(ask, seen, { names, repeated, seenBefore, compared });
     if (row) rows.push(row);
   }
   rows.sort((one, two) => byPromiseThenWait(one.ask, two.ask));
@@ -60,6 +66,7 @@ interface Known {
   names: ReadonlyMap<string, string>;
   repeated: ReadonlyMap<string, Repeated[]>;
   seenBefore: SeenBefore;
+  compared: StateDesk['compared'];
 }
 
 async function rowOf(ask: Ask, boards: SeenBoards, known: Known): Promise<QueueRow | null> {
@@ -77,7 +84,7 @@ async function rowOf(ask: Ask, boards: SeenBoards, known: Known): Promise<QueueR
     painting: { id: newest.id, caption: newest.caption, states: seen.states.length },
     referenceId: reference?.id ?? null,
     intention: veiled ? '' : firstLine(await said.intention(newest.id)),
-    last: veiled ? null : await lastTime(seen.states, seen.view, mine, said),
+    last: veiled ? null : await lastTime({ ...seen, mine, said, boardId: board.id }, known.compared),
     repeated: veiled ? [] : (known.repeated.get(ask.askedById) ?? []),
     news: await newsOfPainting(seen.states, on, known.seenBefore),
     saidSince: saidSince(seen, mine),
@@ -99,12 +106,19 @@ function firstLine(text: string): string {
   return line.trim().slice(0, 200);
 }
 
+/** A painting that waits, with what the caller said of it. */
+interface Waiting {
+  states: readonly PictureView[];
+  view: AskView;
+  mine: readonly Mark[];
+  said: SaidOnBoard;
+  boardId: string;
+}
+
 async function lastTime(
-  states: readonly PictureView[],
-  ask: AskView,
-  mine: readonly Mark[],
-  said: SaidOnBoard,
-) {
+  { states, view, mine, said, boardId }: Waiting,
+  compared: StateDesk['compared'],
+): Promise<LastTime | null> {
   const measured = await newestMeasures(states.map(({ id }) => id));
   const planes = new Map((await said.planes()).map(({ id, name }) => [id, name]));
   const newestFirst = [...states].reverse();
@@ -116,7 +130,11 @@ async function lastTime(
       cards: await said.cards(id, measured.get(id) ?? null),
     })),
   );
-  return lastTimeOf(those, Date.parse(ask.askedAt), planes);
+  const last = lastTimeOf(those, Date.parse(view.askedAt), planes);
+  if (!last || last.sameState || last.cards.length === 0) return last;
+  const ids = states.map(({ id }) => id);
+  const went = await wentOn({ boardId, ids, from: ids.indexOf(last.pictureId), measured, said, compared });
+  return { ...last, cards: last.cards.map((card) => ({ ...card, went: went.get(card.key) ?? null })) };
 }
 
 async function newsOfPainting(

@@ -35,6 +35,11 @@ export class SaidOnBoard {
     return read;
   }
 
+  /** References that are theirs to see, in the order they were posted. */
+  referenceIds(): string[] {
+    return [...this.#pictures.values()].filter(({ kind }) => kind === 'reference').map(({ id }) => id);
+  }
+
   async planes(): Promise<Plane[]> {
     return readPlanes(await this.document('setup'));
   }

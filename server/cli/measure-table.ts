@@ -73,8 +73,9 @@ function wordsOf(document: MeasureDocument): string[] {
 
 /** The document as lines of text. */
 export function measureTable(document: MeasureDocument): string {
-  const rows = document.planes.flatMap(({ name, reference, painting, gap }) => [
+  const rows = document.planes.flatMap(({ name, reference, painting, planned, gap }) => [
     ...(reference ? [line(name, 'reference', reference, false)] : []),
+    ...(planned ? [line('', 'plan', planned, false)] : []),
     line(reference ? '' : name, 'painting', painting, false),
     ...(gap ? [line('', 'gap', gap, true)] : []),
   ]);

@@ -1,5 +1,5 @@
 /**
- * Makes the demo board at the first start: photograph, two invented paintings, planes, marks.
+ * Makes the demo board at the first start: photograph, five invented paintings, planes, marks.
  *
  * In the flow: main → [seed] → the same intake and the same live writers as everybody's. A fact of the
  * installation remembers that it was made, so a deleted demo stays deleted; a first start that was cut short
@@ -13,9 +13,12 @@ import type { IncomingPicture } from '../core/contract/incoming.ts';
 import type { PictureFields } from '../core/contract/requests.ts';
 import type { RoomName } from '../core/live/layout.ts';
 import { putMark } from '../core/live/marks.ts';
+import { setNod } from '../core/live/nods.ts';
 import { putPaintingOutline, putReferenceOutline } from '../core/live/outlines.ts';
 import { setCards, setCorners, setFocus, setSize, writeIntention } from '../core/live/painting.ts';
 import { addPlane } from '../core/live/planes.ts';
+import { setAllowsSketch } from '../core/live/remarks.ts';
+import { askOfTheDay } from '../core/live/wall.ts';
 import { incomingFolder } from '../store/blobs.ts';
 import { addDemoBoard, demoBoards } from '../store/demo-board.ts';
 import { readFact, writeFact } from '../store/installation.ts';
@@ -28,6 +31,7 @@ import { PHOTOGRAPH_CREDIT, PHOTOGRAPH_PATH } from './photograph.ts';
 import {
   DEMO_MARKS,
   DEMO_PEOPLE,
+  DEMO_QUESTION,
   DEMO_SCENARIO,
   DEMO_STUDIES,
   DEMO_TITLE,
@@ -52,7 +56,7 @@ const MINUTES_BETWEEN = 4;
 export async function seedDemo(parts: SeedParts): Promise<string | null> {
   if ((await readFact('demo-made')) !== null) return null;
   // The paintings take the longest, so they come before anything that could stay behind half made.
-  const painted = await Promise.all(DEMO_STUDIES.map(({ name }) => (parts.paint ?? paintAside)(name)));
+  const painted = await paintAll(parts.paint ?? paintAside);
   for (const leftOver of await demoBoards()) await parts.removeBoard(leftOver);
   const boardId = await addDemoBoard(DEMO_TITLE, DEMO_SCENARIO);
   const people = await addPeople(boardId);
@@ -62,7 +66,10 @@ export async function seedDemo(parts: SeedParts): Promise<string | null> {
     fields: { kind: 'reference', rights: 'free', credit: PHOTOGRAPH_CREDIT },
     write: (path) => copyFile(PHOTOGRAPH_PATH, path),
   });
-  await parts.writeAsServer(boardId, 'setup', (doc) => outlineReference(doc, photograph));
+  await parts.writeAsServer(boardId, 'setup', (doc) => {
+    outlineReference(doc, photograph);
+    askOfTheDay(doc, DEMO_QUESTION);
+  });
   const pictures = new Map<DemoPaintingName, string>();
   for (const [index, { name, painter, caption }] of DEMO_STUDIES.entries()) {
     const bytes = painted[index];
@@ -78,6 +85,17 @@ export async function seedDemo(parts: SeedParts): Promise<string | null> {
   await writeRooms(parts, boardId, people, pictures);
   await writeFact('demo-made', boardId);
   return boardId;
+}
+
+/** Two at once: each takes a processor and a good deal of memory. */
+async function paintAll(paintOne: (name: DemoPaintingName) => Promise<Buffer>): Promise<Buffer[]> {
+  const painted: Buffer[] = [];
+  const left = [...DEMO_STUDIES.entries()];
+  const paintOn = async () => {
+    for (let next = left.shift(); next; next = left.shift()) painted[next[0]] = await paintOne(next[1].name);
+  };
+  await Promise.all([paintOn(), paintOn()]);
+  return painted;
 }
 
 type People = ReadonlyMap<DemoPersonName, string>;
@@ -133,7 +151,7 @@ async function writeRooms(
   people: People,
   pictures: ReadonlyMap<DemoPaintingName, string>,
 ): Promise<void> {
-  for (const { name, intention, focus } of DEMO_STUDIES) {
+  for (const { name, intention, focus, allowsSketch = false } of DEMO_STUDIES) {
     await parts.writeAsServer(boardId, `painting/${pictureIn(pictures, name)}`, (doc) => {
       DEMO_PLANES.forEach((plane, index) => {
         const outline = paintedOutline(name, index).map((point) => onPosted(name, point));
@@ -145,6 +163,7 @@ async function writeRooms(
       setSize(doc, correction?.size ?? null);
       writeIntention(doc, intention);
       setFocus(doc, onPosted(name, focus));
+      if (allowsSketch) setAllowsSketch(doc, true);
     });
   }
   await parts.writeAsServer(boardId, 'marks', (doc) => writeMarks(doc, people, pictures, parts.now));
@@ -157,18 +176,18 @@ function writeMarks(
   now: Date,
 ): void {
   const ids = new Map(DEMO_MARKS.map(({ key }) => [key, randomUUID() as string]));
-  DEMO_MARKS.forEach(({ key, author, painting, kind, planeId, points, text, answers }, index) => {
+  DEMO_MARKS.forEach(({ key, author, painting, points, answers, nods = [], ...rest }, index) => {
+    const id = ids.get(key) ?? key;
     putMark(doc, {
-      id: ids.get(key) ?? key,
+      ...rest,
+      id,
       author: personIn(people, author),
       pictureId: pictureIn(pictures, painting),
-      kind,
       points: points.map((point) => onPosted(painting, point)),
-      text,
-      planeId,
       parent: answers === undefined ? null : (ids.get(answers) ?? null),
       at: now.getTime() - (DEMO_MARKS.length - index) * MINUTES_BETWEEN * 60_000,
     });
+    for (const name of nods) setNod(doc, id, personIn(people, name), true);
   });
 }
 

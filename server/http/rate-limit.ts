@@ -16,6 +16,8 @@ export interface Limit {
 /** A class behind one router enters together, so this is generous; tokens are 256 bits anyway. */
 export const ENTERING: Limit = { what: 'tries to enter', limit: 60, windowMs: 60_000 };
 export const UPLOADING: Limit = { what: 'uploads', limit: 60, windowMs: 60_000 };
+/** Each takes a worker a second. */
+export const DRAWING: Limit = { what: 'sheets', limit: 30, windowMs: 60_000 };
 export const INVITING: Limit = { what: 'new invites', limit: 60, windowMs: 60_000 };
 /** Enough for somebody who is pestered, too few to pester those who read reports. */
 export const REPORTING: Limit = { what: 'reports', limit: 12, windowMs: 10 * 60_000 };

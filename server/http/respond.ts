@@ -21,6 +21,7 @@ const STATUS: Record<ProblemCode, number> = {
   'email-taken': 409,
   'not-allowed': 403,
   'not-yet': 403,
+  'states-apart': 409,
   'board-not-found': 404,
   'group-not-found': 404,
   'picture-not-found': 404,
@@ -28,13 +29,18 @@ const STATUS: Record<ProblemCode, number> = {
   'invite-not-found': 404,
   'report-not-found': 404,
   'remark-not-found': 404,
+  'card-not-found': 404,
   'ask-not-found': 404,
   'ask-settled': 409,
+  'homework-not-found': 404,
+  'homework-settled': 409,
   'phrase-not-found': 404,
   'phrases-full': 409,
   'too-many-requests': 429,
   'file-empty': 422,
   'file-too-large': 413,
+  'archive-refused': 422,
+  'account-held': 409,
   'picture-not-a-picture': 415,
   'picture-kind-refused': 415,
   'picture-animated': 415,
@@ -105,7 +111,7 @@ export async function readJson<Shape>(
   request: Request,
   shape: { parse(input: unknown): Shape },
 ): Promise<Shape> {
-  const text = await readLimited(request);
+  const text = await readText(request, MOST_JSON_BYTES);
   let body: unknown;
   try {
     body = JSON.parse(text);
@@ -118,15 +124,16 @@ export async function readJson<Shape>(
 /** Longest JSON body that any call takes, in bytes. */
 const MOST_JSON_BYTES = 64 * 1024;
 
-async function readLimited(request: Request): Promise<string> {
+/** The body as text. @throws Problem 'body-too-large'. */
+export async function readText(request: Request, mostBytes: number): Promise<string> {
   const reader = request.body?.getReader();
   const decoder = new TextDecoder();
   let text = '';
   let sizeBytes = 0;
   for (let part = await reader?.read(); part?.value; part = await reader?.read()) {
     sizeBytes += part.value.byteLength;
-    if (sizeBytes > MOST_JSON_BYTES) {
-      throw new Problem('body-too-large', `The body is longer than ${MOST_JSON_BYTES} bytes. Send less.`);
+    if (sizeBytes > mostBytes) {
+      throw new Problem('body-too-large', `The body is longer than ${mostBytes} bytes. Send less.`);
     }
     text += decoder.decode(part.value, { stream: true });
   }

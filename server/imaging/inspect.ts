@@ -49,12 +49,13 @@ export const TYPE_NAMES: Readonly<Record<PictureType, string>> = {
  *
  * @param path The file.
  * @param name Its name as the sender gave it, for sentences only; nothing is concluded from it.
+ * @param mostBytes How long it may be; what was stored as PNG may be longer than its upload was.
  * @throws Problem for anything that is not one still picture within the limits.
  */
-export async function inspect(path: string, name: string): Promise<Inspection> {
+export async function inspect(path: string, name: string, mostBytes = MAX_FILE_BYTES): Promise<Inspection> {
   const { size } = await stat(path);
   if (size === 0) throw fileEmpty(name);
-  if (size > MAX_FILE_BYTES) throw fileTooLarge(name, size);
+  if (size > mostBytes) throw fileTooLarge(name, size);
   const type = typeOf(await readHead(path, SNIFF_BYTES), name);
   const header = await readHeader(path, type, name);
   if (header.frames > 1) throw animated(name, header.frames);

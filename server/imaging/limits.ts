@@ -18,3 +18,9 @@ export const TAKE_IN_SECONDS = 60;
 
 /** Seconds that measuring one pair may last. */
 export const MEASURE_SECONDS = 60;
+
+/** Seconds that planning from one photograph may last. */
+export const PLAN_SECONDS = 120;
+
+/** Seconds that laying one state of a painting on another may last. */
+export const COMPARE_SECONDS = 60;

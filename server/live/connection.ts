@@ -12,7 +12,6 @@ import type { Writer } from '../core/live/permission.ts';
 import { MESSAGE_AWARENESS, MESSAGE_QUERY_AWARENESS, MESSAGE_SYNC, type Refusal } from '../core/live/wire.ts';
 import { Budget } from './budget.ts';
 import { closeWith } from './closing.ts';
-import type { Room } from './room.ts';
 import { REFUSALS } from './sentences.ts';
 import type { Sight } from './sight.ts';
 
@@ -36,6 +35,22 @@ export interface Seat {
   sight: Sight;
 }
 
+/** What a socket tells the room it sits in. The room knows its sockets; a socket knows no more of a room than this. */
+export interface Hearing {
+  /** What a browser with this state vector lacks. @throws Error when it is not one. */
+  answer(stateVector: Uint8Array): Uint8Array;
+  /** Asks the browser for what the document lacks. */
+  ask(from: Connection): void;
+  /** An update to judge, store and pass on. */
+  take(from: Connection, update: Uint8Array): void;
+  leave(connection: Connection): void;
+  readonly presence: {
+    /** @throws Error when the awareness update cannot be read. */
+    hear(from: Connection, update: Uint8Array): void;
+    stateFor(connection: Connection): Uint8Array;
+  };
+}
+
 export class Connection {
   readonly person: Presence['person'];
   readonly writer: Writer;
@@ -50,7 +65,7 @@ export class Connection {
   /** Set by each pong; a socket that misses one is dead. */
   alive = true;
   readonly #socket: WebSocket;
-  readonly #room: Room;
+  readonly #room: Hearing;
   readonly #messages: Budget;
   readonly #bytes: Budget;
   /** Whether we asked the browser what we lack; it answers once. */
@@ -59,7 +74,7 @@ export class Connection {
   #answered = false;
   #closed = false;
 
-  constructor(socket: WebSocket, room: Room, seat: Seat) {
+  constructor(socket: WebSocket, room: Hearing, seat: Seat) {
     this.#socket = socket;
     this.#room = room;
     this.person = seat.person;

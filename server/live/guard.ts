@@ -17,7 +17,7 @@ import { MarkAuthors } from './mark-authors.ts';
 import { REFUSALS } from './sentences.ts';
 
 /** `update` is null when nothing changed. */
-export type Verdict = { refused: null; update: Uint8Array | null } | { refused: Refusal };
+export type Verdict = { refused: null; update: Uint8Array | null } | { refused: Refusal; update?: undefined };
 
 /** Clocks beyond this lose exactness in JavaScript's numbers; no honest browser comes near. */
 const LARGEST_CLOCK = 2 ** 45;

@@ -9,10 +9,14 @@ import type { Duplex } from 'node:stream';
 import type * as Y from 'yjs';
 import { isVeiled } from '../core/class/state.ts';
 import type { LiveResult, RoomName } from '../core/live/layout.ts';
+import type { Mark } from '../core/live/marks.ts';
 import { writeResult } from '../core/live/painting.ts';
+import type { Writer } from '../core/live/permission.ts';
 import { eraseBoardRooms, eraseRoom } from '../store/live-updates.ts';
+import { addMark } from './add-mark.ts';
 import { Appends } from './appends.ts';
 import { forgetMark, forgetMarksOn, forgetPictureInSetup } from './forget.ts';
+import { forgetPerson } from './forget-person.ts';
 import { presenceFrame } from './frames.ts';
 import {
   announce,
@@ -27,6 +31,7 @@ import type { Room } from './room.ts';
 import { Rooms } from './rooms.ts';
 import { REFUSALS } from './sentences.ts';
 import { Doorway } from './upgrade.ts';
+import { writeAs } from './write-as.ts';
 
 /** Browsers come back when they heard nothing for 30 s, and pings do not count. */
 const SIGN_OF_LIFE_MS = 15_000;
@@ -54,8 +59,12 @@ export interface Live {
    * board's other rooms for good. @returns How many marks went.
    */
   closePicture(boardId: string, pictureId: string): Promise<number>;
+  /** Makes a mark in somebody's name, judged as if their browser had sent it. @throws Problem 'live-not-allowed'. */
+  addMark(boardId: string, writer: Writer, mark: Mark): Promise<void>;
   /** Removes one mark with the strokes of its sketch, out of the store too. @returns Whether it was there. */
   removeMark(boardId: string, markId: string): Promise<boolean>;
+  /** Takes what somebody wrote out of a board's rooms, and out of their logs. @returns How many marks went. */
+  forgetPerson(boardId: string, personId: string): Promise<number>;
   /** These people block each other, or do no longer: nobody sees whom they should not, wherever they are. */
   blocksChanged(personIds: readonly string[]): Promise<void>;
   /** Whether a class keeps references and figures from everybody on the board just now. */
@@ -66,6 +75,8 @@ export interface Live {
   announce(boardId: string): Promise<void>;
   /** Makes an edit of the server's own; stored first, like any other. @throws when it does not fit the layout. */
   writeAsServer(boardId: string, room: RoomName, edit: (doc: Y.Doc) => void): Promise<void>;
+  /** Makes an edit in somebody's name; see `write-as`. @throws Problem 'live-not-allowed' when it is refused. */
+  writeAs(boardId: string, room: RoomName, writer: Writer, edit: (doc: Y.Doc) => void): Promise<void>;
   /** Reads a room's document as it is stored; the reader must not keep it. */
   read<T>(boardId: string, room: RoomName, reader: (doc: Y.Doc) => T): Promise<Awaited<T>>;
   /** Sends everybody away, waits until all is stored, compacts. Afterwards nobody comes in. */
@@ -99,6 +110,7 @@ export function createLive({ onRoomChanged, onTrouble = () => {} }: LiveOptions)
       await write(boardId, name, edit);
       onRoomChanged(boardId, name);
     },
+    writeAs: (boardId, name, writer, edit) => writeAs(rooms, boardId, name, writer, edit),
     read: (boardId, name, reader) => rooms.use(boardId, name, (room) => room.read(reader)),
     recheck: (boardId) => recheck(rooms, boardId),
     async closeSessions(sessionIds) {
@@ -120,7 +132,12 @@ export function createLive({ onRoomChanged, onTrouble = () => {} }: LiveOptions)
       await forgetPictureInSetup(rooms, boardId, pictureId);
       return forgetMarksOn(rooms, boardId, pictureId);
     },
+    addMark: (boardId, writer, mark) => addMark(rooms, boardId, writer, mark),
     removeMark: (boardId, markId) => forgetMark(rooms, boardId, markId),
+    forgetPerson: (boardId, personId) =>
+      forgetPerson(rooms, appends, { boardId, personId }, (name) =>
+        endRooms(rooms, appends, boardId, (room) => room.name === name),
+      ),
     async blocksChanged(personIds) {
       for (const boardId of await recheckSight(rooms, personIds)) await announce(rooms, boardId);
     },

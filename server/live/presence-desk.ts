@@ -37,10 +37,13 @@ export class PresenceDesk {
   readonly #changed = new Set<number>();
   readonly #wishes = new Map<string, { clientId: number; id: string; sinceMs: number }>();
   readonly #connections: ReadonlySet<Connection>;
+  readonly #told: boolean;
   #timer: NodeJS.Timeout | null = null;
 
-  constructor(connections: ReadonlySet<Connection>) {
+  /** @param told Whether anybody in the room is told of the others; else what comes is read and forgotten. */
+  constructor(connections: ReadonlySet<Connection>, told: boolean) {
     this.#connections = connections;
+    this.#told = told;
   }
 
   /** Takes in an awareness update. @throws Error when the bytes are not one. */
@@ -52,7 +55,7 @@ export class PresenceDesk {
       const clientId = decoding.readVarUint(decoder);
       decoding.readVarUint(decoder); // the browser's clock; the server has its own
       const text = decoding.readVarString(decoder);
-      if (this.#mayWrite(connection, clientId)) this.#write(connection, clientId, text);
+      if (this.#told && this.#mayWrite(connection, clientId)) this.#write(connection, clientId, text);
     }
   }
 

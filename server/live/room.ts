@@ -8,6 +8,7 @@ import * as Y from 'yjs';
 import type { ClassState } from '../core/class/state.ts';
 import { documentFrom } from '../core/live/document.ts';
 import type { RoomName } from '../core/live/layout.ts';
+import type { Writer } from '../core/live/permission.ts';
 import type { Refusal } from '../core/live/wire.ts';
 import { lastUpdateId, readRoom, replaceBySnapshot } from '../store/live-updates.ts';
 import { isDiskFull } from '../store/trouble.ts';
@@ -47,7 +48,7 @@ export class Room {
   readonly name: RoomName;
   readonly epoch: number;
   readonly connections = new Set<Connection>();
-  readonly presence = new PresenceDesk(this.connections);
+  readonly presence: PresenceDesk;
   /** As loaded, until somebody needs the document: many come only to look. */
   #history: Uint8Array[];
   #built: Y.Doc | null = null;
@@ -67,6 +68,8 @@ export class Room {
   ) {
     this.boardId = place.boardId;
     this.name = place.name;
+    // Who is there is told in one room alone: browsers say so in every room they join, and a wall must tell no names.
+    this.presence = new PresenceDesk(this.connections, place.name === 'marks');
     this.epoch = history.epoch;
     this.#loose = history.loose;
     this.#around = around;
@@ -161,6 +164,19 @@ export class Room {
     const verdict = this.#guard.judge(bytes, sender.writer);
     if (verdict.refused) sender.close(verdict.refused);
     else if (verdict.update) this.#store({ update: verdict.update, sender });
+  }
+
+  /**
+   * Takes an update that somebody made without a socket, judged like any other of theirs.
+   *
+   * @returns Why it was refused, or null once it is stored and passed on. @throws when it cannot be stored.
+   */
+  async takeFrom(writer: Writer, bytes: Uint8Array): Promise<Refusal | null> {
+    const { refused, update } = this.#guard.judge(bytes, writer);
+    if (refused) return refused;
+    if (update)
+      await new Promise<void>((stored, failed) => this.#store({ update, sender: null }, stored, failed));
+    return null;
   }
 
   /** Makes an edit of the server's own. Resolves once it is stored and passed on. @throws when it cannot be stored. */

@@ -5,7 +5,8 @@
  *
  * Which reference a painting is measured against: of the board's references in the order they were posted, the
  * first on which a plane is outlined; when none has an outline, the first. A board without references measures
- * each painting alone, and so is a reference itself (its own ladder).
+ * each painting alone, and so is a reference itself (its own ladder). A painting made after a kept frame is measured
+ * against that frame of its reference alone.
  */
 import { createHash } from 'node:crypto';
 import type * as Y from 'yjs';
@@ -13,7 +14,11 @@ import type { Setup } from '../core/contract/setup.ts';
 import { documentFrom } from '../core/live/document.ts';
 import type { RoomName } from '../core/live/layout.ts';
 import { readOutlinesOf } from '../core/live/outlines.ts';
+import { type KeptCrop, readCrop } from '../core/live/plan/crops.ts';
+import { readFrameId } from '../core/live/plan/frame-of-painting.ts';
 import { setupFrom } from '../core/live/setup-from.ts';
+import type { Box } from '../core/plan/crops/crop-scene.ts';
+import { setupInto } from '../core/plan/crops/into-frame.ts';
 import { isProblem, Problem } from '../core/problem.ts';
 import { blobPath } from '../store/blobs.ts';
 import { readRoom } from '../store/live-updates.ts';
@@ -34,19 +39,23 @@ export async function readInputs(boardId: string, pictureId: string): Promise<In
   if (!picture) throw pictureNotFound();
   const setupDoc = await readDocument(boardId, 'setup');
   const ownDoc = await readDocument(boardId, `painting/${pictureId}`);
-  const alone = picture.kind === 'reference';
-  const reference = alone ? null : chooseReference(await listPictures(boardId, 'reference'), setupDoc);
+  const ofReference = picture.kind === 'reference';
+  const references = ofReference ? [] : await listPictures(boardId, 'reference');
+  const { reference, frame } = chosenFor(references, setupDoc, ownDoc);
   try {
     const setup = setupFrom({
       setup: setupDoc,
       painting: ownDoc,
       paintingId: pictureId,
-      referenceId: alone ? pictureId : (reference?.id ?? null),
+      referenceId: ofReference ? pictureId : (reference?.id ?? null),
     });
-    return { ...(await ready(picture, reference, alone ? asItStands(setup) : setup)), ofReference: alone };
+    const framed = frame ? setupInto(frame.box, setup) : setup;
+    if (frame && framed.planes.length === 0) return { ...waitingInFrame(frame.name), ofReference };
+    const pair = { picture, reference, frame: frame?.box ?? null };
+    return { ...(await ready(pair, ofReference ? asItStands(framed) : framed)), ofReference };
   } catch (thrown) {
     if (isProblem(thrown) && thrown.code === 'planes-missing')
-      return { ...waitingForPlanes(alone || reference !== null), ofReference: alone };
+      return { ...waitingForPlanes(ofReference || reference !== null), ofReference };
     throw thrown;
   }
 }
@@ -65,7 +74,7 @@ function chooseReference(references: readonly Picture[], setupDoc: Y.Doc): Pictu
 }
 
 /** A reference is no photo of a painting: nothing of it is put right. */
-function asItStands({ photo: _, ...setup }: Setup): Setup {
+export function asItStands({ photo: _, ...setup }: Setup): Setup {
   return setup;
 }
 
@@ -74,11 +83,36 @@ function waitingForPlanes(hasReference: boolean) {
   return { kind: 'waiting' as const, sentence: `Waiting for planes: outline at least one ${where}.` };
 }
 
-async function ready(picture: Picture, reference: Picture | null, setup: Setup) {
+/** The kept frame which the painting is made after, with its reference; one that went counts as none. */
+function chosenFor(
+  references: readonly Picture[],
+  setup: Y.Doc,
+  painting: Y.Doc,
+): { reference: Picture | null; frame: KeptCrop | null } {
+  const id = readFrameId(painting);
+  const frame = id === null ? null : readCrop(setup, id);
+  const reference = references.find((each) => each.id === frame?.pictureId);
+  return reference ? { reference, frame } : { reference: chooseReference(references, setup), frame: null };
+}
+
+function waitingInFrame(name: string) {
+  const sentence = `No outlined plane shows in the frame ‘${name}’. Move the frame, or choose the whole photograph.`;
+  return { kind: 'waiting' as const, sentence };
+}
+
+interface Pair {
+  picture: Picture;
+  reference: Picture | null;
+  /** Of the reference. */
+  frame: Box | null;
+}
+
+async function ready({ picture, reference, frame }: Pair, setup: Setup) {
   const job: MeasureJob = {
     kind: 'measure',
     reference: reference && (await sourceOf(reference)),
     painting: await sourceOf(picture),
+    frame,
     ofReference: picture.kind === 'reference',
     wet: wetOf(picture),
     setup,
@@ -91,6 +125,7 @@ async function ready(picture: Picture, reference: Picture | null, setup: Setup) 
     essence(picture),
     noted,
     setup,
+    ...(frame ? [frame] : []),
   ];
   return {
     kind: 'ready' as const,
@@ -104,11 +139,13 @@ function wetOf({ drying }: Picture): boolean | null {
   return drying === null ? null : drying === 'wet';
 }
 
-function essence({ originalHash, orientation }: Picture): unknown {
+/** What of a stored picture its pixels follow from. */
+export function essence({ originalHash, orientation }: Picture): unknown {
   return { originalHash, orientation };
 }
 
-async function sourceOf(picture: Picture): Promise<PictureSource> {
+/** Where a worker finds it. @throws Problem `picture-not-found` when it went meanwhile. */
+export async function sourceOf(picture: Picture): Promise<PictureSource> {
   const [plate, clipMap] = await Promise.all(
     ['plate', 'clip-map'].map((name) => findRendition(picture.boardId, picture.id, name)),
   );
@@ -131,6 +168,6 @@ function mediaTypeOf(stored: string): PictureSource['mediaType'] {
   return known;
 }
 
-async function readDocument(boardId: string, room: RoomName): Promise<Y.Doc> {
+export async function readDocument(boardId: string, room: RoomName): Promise<Y.Doc> {
   return documentFrom(room, (await readRoom(boardId, room)).updates);
 }

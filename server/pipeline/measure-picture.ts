@@ -6,15 +6,18 @@
 import { readFile } from 'node:fs/promises';
 import { photographed } from '../core/capture/photographed.ts';
 import type { PhotoCorrection, Setup } from '../core/contract/setup.ts';
+import type { MeasurablePlate } from '../core/image/raster.ts';
 import { measurePrepared } from '../core/measure/measure-pair.ts';
 import { measuredBefore } from '../core/measure/measured-before.ts';
 import { type Prepared, prepareMeasurable } from '../core/measure/prepare.ts';
-import { checkOutline } from '../core/planes/check-outline.ts';
-import { isProblem, Problem } from '../core/problem.ts';
+import type { Box } from '../core/plan/crops/crop-scene.ts';
+import { plateInto } from '../core/plan/crops/into-frame.ts';
+import { Problem } from '../core/problem.ts';
 import { fractionMapper } from '../core/rectify/fraction-mapper.ts';
 import { paintingPlateOf, readPlateFiles } from '../imaging/plate.ts';
 import type { Measured, MeasureJob, PictureSource } from './jobs.ts';
 import { createPreparedCache } from './prepared-cache.ts';
+import { soundPlanes } from './sound-planes.ts';
 
 const cache = createPreparedCache();
 const measure = measuredBefore();
@@ -26,11 +29,11 @@ const measure = measuredBefore();
  * @throws Problem `outline-invalid` when no plane is left; `corners-invalid`, `card-invalid`.
  */
 export async function measurePicture(job: MeasureJob): Promise<Measured> {
-  const { planes, leftOut } = sound(job.setup.planes);
+  const { planes, leftOut } = soundPlanes(job.setup.planes);
   if (planes.length === 0) throw new Problem('outline-invalid', leftOut.join(' '));
   const setup = { ...job.setup, planes };
   const [reference, painting] = await Promise.all([
-    job.reference && prepared(job.reference, null),
+    job.reference && prepared(job.reference, null, job.frame),
     prepared(job.painting, job.ofReference ? null : (setup.photo ?? {})),
   ]);
   const options = { exact: job.ofReference, measure };
@@ -55,29 +58,27 @@ function onSquared(setup: Setup): Setup {
   };
 }
 
-function sound(planes: Setup['planes']): { planes: Setup['planes']; leftOut: string[] } {
-  const leftOut: string[] = [];
-  const kept = planes.filter((plane) => {
-    try {
-      checkOutline(plane.name, plane.reference);
-      if (plane.painting) checkOutline(plane.name, plane.painting);
-      return true;
-    } catch (thrown) {
-      if (!isProblem(thrown)) throw thrown;
-      leftOut.push(`${thrown.message} Until then this plane is left out.`);
-      return false;
-    }
+/**
+ * @param photo corrections of a painting's photo; null for a reference, which is taken as it is.
+ * @param frame what is cut out of it; null = nothing is.
+ */
+function prepared(
+  source: PictureSource,
+  photo: PhotoCorrection | null,
+  frame: Box | null = null,
+): Promise<Prepared> {
+  const key = JSON.stringify([source.originalHash, source.orientation, photo, frame]);
+  return cache.get(key, async () => {
+    const plate = await plateOf(source, photo);
+    return prepareMeasurable(frame ? plateInto(frame, plate) : plate);
   });
-  return { planes: kept, leftOut };
 }
 
-/** @param photo corrections of a painting's photo; null for a reference, which is taken as it is. */
-function prepared(source: PictureSource, photo: PhotoCorrection | null): Promise<Prepared> {
-  const key = JSON.stringify([source.originalHash, source.orientation, photo]);
-  return cache.get(key, async () => prepareMeasurable(await plate(source, photo)));
-}
-
-async function plate(source: PictureSource, photo: PhotoCorrection | null) {
+/** The plate of a stored picture, put right. @param photo As above. @throws Problem `corners-invalid`, `card-invalid`. */
+export async function plateOf(
+  source: PictureSource,
+  photo: PhotoCorrection | null,
+): Promise<MeasurablePlate> {
   if (!photo?.corners && !photo?.cards?.length) {
     const [colours, clipMap] = await Promise.all([readFile(source.platePath), readFile(source.clipMapPath)]);
     const stored = await readPlateFiles(colours, clipMap);

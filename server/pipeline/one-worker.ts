@@ -7,7 +7,7 @@
 import { Worker } from 'node:worker_threads';
 import { Problem } from '../core/problem.ts';
 import { tooSlow } from '../imaging/problems.ts';
-import type { Answer, Job, Reply } from './jobs.ts';
+import type { Answer, AnyJob, Reply } from './jobs.ts';
 
 export interface OneWorker {
   /**
@@ -17,13 +17,13 @@ export interface OneWorker {
    * @throws Problem what the job threw, `picture-too-slow` past the limit, `stopping` after `stop`; an Error
    * when the thread died, which is a bug or a lack of memory.
    */
-  run<J extends Job>(job: J, seconds: number): Promise<Answer<J>>;
+  run<J extends AnyJob>(job: J, seconds: number): Promise<Answer<J>>;
   /** Ends the thread; jobs that wait or run are refused. */
   stop(): Promise<void>;
 }
 
 interface Waiting {
-  readonly job: Job;
+  readonly job: AnyJob;
   readonly seconds: number;
   readonly resolve: (answer: never) => void;
   readonly reject: (reason: Error) => void;

@@ -12,6 +12,7 @@ import type { IncomingPicture } from '../core/contract/incoming.ts';
 import type { MeasureDocument } from '../core/contract/measures.ts';
 import type { Pending, UploadedPicture } from '../core/contract/responses.ts';
 import type { LiveResult } from '../core/live/layout.ts';
+import type { PicturePlan } from '../core/plan/plan-picture.ts';
 import { isProblem } from '../core/problem.ts';
 import { MEASURE_SECONDS, TAKE_IN_SECONDS } from '../imaging/limits.ts';
 import { sweepBlobs } from '../store/blob-sweep.ts';
@@ -21,6 +22,7 @@ import { listPictures } from '../store/pictures.ts';
 import { addUpload } from './add-upload.ts';
 import { type Inputs, readInputs } from './inputs.ts';
 import { createOneWorker, type OneWorker } from './one-worker.ts';
+import { createPlanner, type Planner } from './planner.ts';
 import { FORMULA_VERSION } from './version.ts';
 
 export interface RunnerSettings {
@@ -40,6 +42,8 @@ export interface Runner {
   takeInPicture(incoming: IncomingPicture): Promise<UploadedPicture>;
   /** The measures for the inputs as they are now, or what is being done about them. */
   measuresOf(boardId: string, pictureId: string): Promise<MeasureDocument | Pending>;
+  /** See `Planner.planOf`. */
+  planOf(boardId: string, pictureId: string): Promise<PicturePlan | Pending>;
   /** A live room stored an update. */
   roomChanged(boardId: string, room: string): void;
   /** What is noted of a painting changed. */
@@ -89,6 +93,9 @@ class MeasuringRunner implements Runner {
   /** Two threads, so that a large upload never delays a ladder. */
   private readonly reading: OneWorker = createOneWorker();
   private readonly measuring: OneWorker = createOneWorker();
+  /** A third, so that a ladder never waits for a plan. */
+  private readonly planning: OneWorker = createOneWorker();
+  private readonly planner: Planner;
   private readonly standings = new Map<string, Standing>();
   private readonly dirty = new Set<Standing>();
   private pumping: Promise<void> | null = null;
@@ -97,6 +104,7 @@ class MeasuringRunner implements Runner {
 
   constructor(settings: RunnerSettings) {
     this.settings = settings;
+    this.planner = createPlanner(this.planning, settings.onError);
   }
 
   async takeInPicture(incoming: IncomingPicture): Promise<UploadedPicture> {
@@ -118,6 +126,10 @@ class MeasuringRunner implements Runner {
     if (standing.refused?.hash === inputs.hash) return { pending: standing.refused.sentence };
     this.measureSoon(standing);
     return { pending: underWay(inputs) };
+  }
+
+  planOf(boardId: string, pictureId: string): Promise<PicturePlan | Pending> {
+    return this.planner.planOf(boardId, pictureId);
   }
 
   roomChanged(boardId: string, room: string): void {
@@ -146,7 +158,7 @@ class MeasuringRunner implements Runner {
   async stop(): Promise<void> {
     this.stopped = true;
     for (const standing of this.standings.values()) this.forget(standing);
-    await Promise.all([this.reading.stop(), this.measuring.stop()]);
+    await Promise.all([this.reading.stop(), this.measuring.stop(), this.planning.stop()]);
     await this.pumping;
   }
 

@@ -2,4 +2,4 @@
  * Version of the numbers. Raised whenever a formula, a decoder's setting or a definition changes, so that kept
  * results are worked out again.
  */
-export const FORMULA_VERSION = 7;
+export const FORMULA_VERSION = 10;

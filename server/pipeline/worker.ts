@@ -4,11 +4,15 @@
  * In the flow: runner → pool → [worker] → imaging and core. IO: reads the files it is told of.
  */
 import { parentPort } from 'node:worker_threads';
+import type { PicturePlan } from '../core/plan/plan-picture.ts';
 import { isProblem } from '../core/problem.ts';
 import type { TakenIn } from '../imaging/take-in.ts';
 import { takeIn } from '../imaging/take-in.ts';
-import type { Job, Measured, Reply } from './jobs.ts';
+import { compareStates } from './compare-states.ts';
+import type { Compared, Job, Measured, Reply } from './jobs.ts';
 import { measurePicture } from './measure-picture.ts';
+import { planPhotograph } from './plan-photograph.ts';
+import { relightPhotograph } from './relight-photograph.ts';
 
 const port = parentPort;
 if (!port) throw new Error('worker.ts runs in a worker thread only.');
@@ -20,8 +24,19 @@ port.on('message', (job: Job) => {
   );
 });
 
-function answerJob(job: Job): Promise<TakenIn | Measured> {
-  return job.kind === 'take-in' ? takeIn(job.path, job.name) : measurePicture(job);
+function answerJob(job: Job): Promise<TakenIn | Measured | PicturePlan | Compared | Uint8Array> {
+  switch (job.kind) {
+    case 'take-in':
+      return takeIn(job.path, job.name);
+    case 'measure':
+      return measurePicture(job);
+    case 'plan':
+      return planPhotograph(job);
+    case 'compare':
+      return compareStates(job);
+    case 'relight':
+      return relightPhotograph(job);
+  }
 }
 
 function failure(thrown: unknown): Reply {

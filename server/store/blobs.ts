@@ -86,9 +86,30 @@ export function releaseBlobs(hashes: readonly string[]): void {
   }
 }
 
-/** Whether a blob is being put by somebody and not yet named by a row. */
+/** Whether a blob must stay: somebody is putting or reading it, or a backup is being made. */
 export function isHeld(hash: string): boolean {
-  return blobState().holds.has(hash);
+  const { holds, pauses } = blobState();
+  return pauses > 0 || holds.has(hash);
+}
+
+/** Holds blobs that are about to be read, until `releaseBlobs`; whoever lets go asks `removeUnshared` afterwards. */
+export async function holdBlobs(hashes: readonly string[]): Promise<void> {
+  for (const hash of hashes) await hold(hash);
+}
+
+/**
+ * No blob is removed until what is returned is called; removals that had begun are waited for. What was to be removed
+ * meanwhile is found by the next sweep.
+ */
+export async function pauseRemovals(): Promise<() => void> {
+  const state = blobState();
+  state.pauses++;
+  await Promise.all(state.removals.values());
+  let paused = true;
+  return () => {
+    if (paused) state.pauses--;
+    paused = false;
+  };
 }
 
 /** The blob as a stream. @throws Problem `picture-not-found` when the file is missing. */
@@ -206,12 +227,14 @@ interface BlobState {
   readonly holds: Map<string, number>;
   /** Removals under way; whoever puts the same bytes waits for them. */
   readonly removals: Map<string, Promise<void>>;
+  /** How many want nothing removed just now. */
+  pauses: number;
 }
 
 /** Behind a global symbol: Next bundles its own copy of this module, and both must see the same holds. */
 function blobState(): BlobState {
   const holder = globalThis as unknown as Record<symbol, BlobState | undefined>;
-  holder[STATE] ??= { holds: new Map(), removals: new Map() };
+  holder[STATE] ??= { holds: new Map(), removals: new Map(), pauses: 0 };
   return holder[STATE];
 }
 

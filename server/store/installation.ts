@@ -1,7 +1,7 @@
 /** Facts about this installation, such as that the demo board was made. IO: the database. */
 import { database } from './database.ts';
 
-export type FactName = 'demo-made' | 'version' | 'school';
+export type FactName = 'demo-made' | 'version' | 'school' | 'seal';
 
 /** The fact's text, or null when nobody wrote it yet. */
 export async function readFact(name: FactName): Promise<string | null> {

@@ -4,6 +4,8 @@
  * In the flow: live/room ↔ [live-updates] ↔ database. IO: the database. Nothing here knows Yjs: compaction
  * hands in a finished snapshot, and updates are never merged.
  */
+import type { PrismaClient } from '../../prisma/generated/client.ts';
+import { parseRoomName, type RoomName } from '../core/live/layout.ts';
 import { database } from './database.ts';
 
 /** One update of one room, as it will be replayed. */
@@ -100,6 +102,14 @@ export function silentRoomsOf(boardId: string): Promise<`silent/${string}`[]> {
   return roomsNamed(boardId, 'silent');
 }
 
+/** Every room of the board in which anything was written. */
+export async function roomsOf(boardId: string): Promise<RoomName[]> {
+  const rows = await database().$queryRaw<{ room: string }[]>`
+    SELECT "room" FROM "LiveSnapshot" WHERE "boardId" = ${boardId}
+    UNION SELECT "room" FROM "LiveUpdate" WHERE "boardId" = ${boardId} ORDER BY 1`;
+  return rows.flatMap(({ room }) => parseRoomName(room) ?? []);
+}
+
 async function roomsNamed<Kind extends string>(boardId: string, kind: Kind): Promise<`${Kind}/${string}`[]> {
   const pattern = `${kind}/%`;
   const rows = await database().$queryRaw<{ room: `${Kind}/${string}` }[]>`
@@ -125,20 +135,34 @@ export async function replaceBySnapshot(
   throughId: bigint,
   bytes: Uint8Array,
 ): Promise<void> {
-  const count = Math.max(1, Math.ceil(bytes.length / PART_BYTES));
-  const parts = Array.from({ length: count }, (_, part) => {
-    return base64(bytes.subarray(part * PART_BYTES, (part + 1) * PART_BYTES));
-  });
   const store = database();
   await store.$transaction([
     store.liveSnapshot.deleteMany({ where: { boardId, room } }),
-    ...parts.map((body, part) => {
-      return store.$executeRaw`
-        INSERT INTO "LiveSnapshot" ("boardId", "room", "part", "throughId", "bytes")
-        VALUES (${boardId}, ${room}, ${part}::int, ${throughId}::bigint, decode(${body}, 'base64'))`;
-    }),
+    ...snapshotParts(store, { boardId, room, throughId, bytes }),
     store.liveUpdate.deleteMany({ where: { boardId, room, id: { lte: throughId } } }),
   ]);
+}
+
+/** A whole document to store. */
+interface Snapshot {
+  boardId: string;
+  room: string;
+  throughId: bigint;
+  bytes: Uint8Array;
+}
+
+/** The writes that store a whole document in parts, for a transaction of the caller's. */
+export function snapshotParts(
+  store: Pick<PrismaClient, '$executeRaw'>,
+  { boardId, room, throughId, bytes }: Snapshot,
+): ReturnType<PrismaClient['$executeRaw']>[] {
+  const count = Math.max(1, Math.ceil(bytes.length / PART_BYTES));
+  return Array.from({ length: count }, (_, part) => {
+    const body = base64(bytes.subarray(part * PART_BYTES, (part + 1) * PART_BYTES));
+    return store.$executeRaw`
+      INSERT INTO "LiveSnapshot" ("boardId", "room", "part", "throughId", "bytes")
+      VALUES (${boardId}, ${room}, ${part}::int, ${throughId}::bigint, decode(${body}, 'base64'))`;
+  });
 }
 
 /** Erases a room's history and raises its epoch, so that older copies are refused. Returns the new epoch. */

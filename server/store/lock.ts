@@ -11,6 +11,8 @@ import { chmod, mkdir, rm, stat } from 'node:fs/promises';
 import { connect, createServer, type Server, type Socket } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { Readable } from 'node:stream';
+import { pipeline } from 'node:stream/promises';
 import { setTimeout } from 'node:timers/promises';
 import { Problem } from '../core/problem.ts';
 
@@ -22,8 +24,8 @@ const PAUSE_MS = 50;
 /** Clearing takes a moment; a sign of it that is older was left by a process that died. */
 const FORGOTTEN_MS = 2_500;
 
-/** Answers one word from another process of the same user, such as `host-link`. */
-export type Answerer = (request: string) => Promise<string>;
+/** Answers one word from another process of the same user, such as `host-link`: with a line, or with a stream. */
+export type Answerer = (request: string) => Promise<string | Readable>;
 
 export interface Lock {
   /** Lets the folder go. */
@@ -92,6 +94,23 @@ export function askRunning(folder: string, request: string): Promise<string | nu
   return ask(socketPath(folder), request);
 }
 
+/**
+ * Asks the process that holds the folder for something long. Only the same user can: the socket is theirs alone.
+ *
+ * @returns What it sends, or null when no process holds the folder. A stream that ends early ends without an error.
+ */
+export function streamFromRunning(folder: string, request: string): Promise<Readable | null> {
+  return new Promise((resolve) => {
+    const socket = connect(socketPath(folder));
+    socket.once('error', () => resolve(null));
+    socket.once('connect', () => {
+      socket.on('error', () => undefined);
+      socket.write(`${request}\n`);
+      resolve(socket);
+    });
+  });
+}
+
 function ask(path: string, request: string): Promise<string | null> {
   return new Promise((resolve) => {
     const socket = connect(path);
@@ -144,7 +163,11 @@ function serve(socket: Socket, answer: Answerer): void {
   socket.on('data', (text) => {
     request += text;
     if (request.length > MOST_REQUEST_BYTES) socket.destroy();
-    else if (request.includes('\n')) reply(socket, request.trim(), answer);
+    else if (request.includes('\n')) {
+      // What is asked for may take its time; whoever asked waits for it.
+      socket.setTimeout(0);
+      reply(socket, request.trim(), answer);
+    }
   });
 }
 
@@ -152,9 +175,14 @@ function reply(socket: Socket, request: string, answer: Answerer): void {
   if (request === 'process') socket.end(String(process.pid));
   else
     answer(request).then(
-      (text) => socket.end(text),
+      (answered) => send(socket, answered),
       () => socket.destroy(),
     );
+}
+
+async function send(socket: Socket, answered: string | Readable): Promise<void> {
+  if (typeof answered === 'string') socket.end(answered);
+  else await pipeline(answered, socket).catch(() => socket.destroy());
 }
 
 function release(server: Server): Promise<void> {

@@ -35,19 +35,25 @@ export function migrationNames(folder = MIGRATIONS_FOLDER): string[] {
     .sort();
 }
 
-/** The migrations with their SQL, in the shape the engine takes. */
-export function readMigrations(folder = MIGRATIONS_FOLDER): MigrationList {
+/**
+ * The migrations with their SQL, in the shape the engine takes.
+ *
+ * @param only Names of those that are wanted; all when left out.
+ */
+export function readMigrations(only?: ReadonlySet<string>, folder = MIGRATIONS_FOLDER): MigrationList {
   return {
     baseDir: folder,
     lockfile: { path: LOCKFILE, content: 'provider = "postgresql"\n' },
     shadowDbInitScript: '',
-    migrationDirectories: migrationNames(folder).map((name) => ({
-      path: name,
-      migrationFile: {
-        path: 'migration.sql',
-        content: { tag: 'ok', value: readFileSync(join(folder, name, 'migration.sql'), 'utf8') },
-      },
-    })),
+    migrationDirectories: migrationNames(folder)
+      .filter((name) => only?.has(name) ?? true)
+      .map((name) => ({
+        path: name,
+        migrationFile: {
+          path: 'migration.sql',
+          content: { tag: 'ok', value: readFileSync(join(folder, name, 'migration.sql'), 'utf8') },
+        },
+      })),
   };
 }
 

@@ -59,7 +59,7 @@ export async function applyMigrations(
   const engine = await startMigrationEngine(adapter);
   try {
     const { appliedMigrationNames } = await engine.applyMigrations({
-      migrationsList: readMigrations(),
+      migrationsList: readMigrations(new Set([...state.applied, ...state.missing])),
       filters: NO_FILTER,
     });
     return appliedMigrationNames;

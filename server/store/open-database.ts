@@ -21,6 +21,8 @@ export interface DatabaseSettings {
   dataFolder: string;
   /** PostgreSQL server in place of the embedded database, or null. */
   databaseUrl: string | null;
+  /** Leaves the schema as it is: for whoever only copies rows. */
+  asItIs?: boolean;
 }
 
 export interface Opened {
@@ -47,8 +49,8 @@ export async function openDatabase(settings: DatabaseSettings): Promise<Opened> 
   if (open) throw new Error('The database is open already.');
   try {
     open = settings.databaseUrl
-      ? await openPostgres(settings.databaseUrl)
-      : await openEmbedded(settings.dataFolder);
+      ? await openPostgres(settings.databaseUrl, settings.asItIs)
+      : await openEmbedded(settings.dataFolder, settings.asItIs);
   } catch (thrown) {
     throw storeProblem(thrown);
   }
@@ -76,13 +78,14 @@ export async function databaseAnswers(): Promise<boolean> {
   }
 }
 
-async function openEmbedded(dataFolder: string): Promise<Connection> {
+async function openEmbedded(dataFolder: string, asItIs = false): Promise<Connection> {
   const folder = join(dataFolder, 'database');
   const fresh = !existsSync(folder);
   if (fresh) await makeEmbedded(folder);
   const pglite = await PGlite.create(folder);
   try {
     const adapter = pgliteAdapter(pglite);
+    if (asItIs) return asFound({ client: new PrismaClient({ adapter }), close: () => pglite.close() });
     const state = await migrationState(
       async (sql) => (await pglite.query<Record<string, unknown>>(sql)).rows,
     );
@@ -93,6 +96,10 @@ async function openEmbedded(dataFolder: string): Promise<Connection> {
     await pglite.close();
     throw thrown;
   }
+}
+
+function asFound(connection: Pick<Connection, 'client' | 'close'>): Connection {
+  return { ...connection, migrated: [], backup: null };
 }
 
 /** Makes the empty database beside its place and renames it, so that a kill leaves none half-made. */

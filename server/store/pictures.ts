@@ -105,9 +105,13 @@ export async function removePicture(boardId: string, pictureId: string): Promise
     });
     if (!row) return [];
     const next = await store.picture.findFirst({ where: { followsId: pictureId }, select: { id: true } });
-    // A look that was asked for stays with the painting: with the state after this one, else the one before.
+    // A look that was asked for, and homework, stay with the painting: with the state after this one, else the one before.
     const heirId = next?.id ?? row.followsId;
     if (heirId !== null) await store.ask.updateMany({ where: { pictureId }, data: { pictureId: heirId } });
+    if (heirId !== null)
+      await store.homework.updateMany({ where: { pictureId }, data: { pictureId: heirId } });
+    const unanswered = { answerId: null, answeredAt: null };
+    await store.homework.updateMany({ where: { answerId: pictureId }, data: unanswered });
     await store.picture.updateMany({ where: { followsId: pictureId }, data: { followsId: row.followsId } });
     await store.picture.delete({ where: { id: pictureId } });
     const untouched = row.untouchedHash ? [row.untouchedHash] : [];

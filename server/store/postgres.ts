@@ -25,12 +25,15 @@ export interface PostgresConnection {
  * Connects, takes the advisory lock, migrates.
  *
  * @param url postgresql://...; never repeated in a message, for it holds a password.
+ * @param asItIs Leaves the schema as it is.
  * @throws Problem 'database-unreachable', 'data-folder-busy' or 'database-newer'.
  */
-export async function openPostgres(url: string): Promise<PostgresConnection> {
-  const guard = await connect(url);
+export async function openPostgres(url: string, asItIs = false): Promise<PostgresConnection> {
+  const guard = await lockPostgres(url);
   try {
-    await takeAdvisoryLock(guard);
+    const adapter = new PrismaPg({ connectionString: url });
+    const opened = { client: new PrismaClient({ adapter }), backup: null, close: () => guard.end() };
+    if (asItIs) return { ...opened, migrated: [] };
     const state = await migrationState(async (sql) => (await guard.query<Record<string, unknown>>(sql)).rows);
     if (state.applied.length > 0 && state.missing.length > 0) {
       logEvent('postgres-backup-is-yours', {
@@ -38,9 +41,23 @@ export async function openPostgres(url: string): Promise<PostgresConnection> {
           'DATABASE_URL is set, so no copy is made before migrating; pg_dump is yours to run before an upgrade.',
       });
     }
-    const adapter = new PrismaPg({ connectionString: url });
-    const migrated = await applyMigrations(adapter, state);
-    return { client: new PrismaClient({ adapter }), migrated, backup: null, close: () => guard.end() };
+    return { ...opened, migrated: await applyMigrations(adapter, state) };
+  } catch (thrown) {
+    await guard.end();
+    throw thrown;
+  }
+}
+
+/**
+ * A connection that holds the lock as long as it is open.
+ *
+ * @throws Problem 'database-unreachable' or 'data-folder-busy'.
+ */
+export async function lockPostgres(url: string): Promise<pg.Client> {
+  const guard = await connect(url);
+  try {
+    await takeAdvisoryLock(guard);
+    return guard;
   } catch (thrown) {
     await guard.end();
     throw thrown;

@@ -16,3 +16,17 @@ export async function findRendition(
 ): Promise<Rendition | null> {
   return database().rendition.findFirst({ where: { pictureId, name, picture: { boardId } } });
 }
+
+/** Picture id -> size of one of its copies, for every picture of a board. */
+export async function copySizes(
+  boardId: string,
+  name: string,
+): Promise<Map<string, { width: number; height: number }>> {
+  const rows = await database().rendition.findMany({
+    where: { name, picture: { boardId } },
+    select: { pictureId: true, widthPx: true, heightPx: true },
+  });
+  return new Map(
+    rows.map(({ pictureId, widthPx, heightPx }) => [pictureId, { width: widthPx, height: heightPx }]),
+  );
+}

@@ -3,6 +3,8 @@
  * rooms on a port. Only the workers are left out: what they would measure has nothing to do with permission.
  */
 import { BOARD_ROLES, type BoardRole, type MemberRole } from '#server/core/contract/roles.ts';
+import { setAnswer } from '#server/core/live/card-answers.ts';
+import { putPaintingOutline } from '#server/core/live/outlines.ts';
 import { offerServices, type Services } from '#server/http/services.ts';
 import { addBoard } from '#server/store/boards.ts';
 import { database } from '#server/store/database.ts';
@@ -35,10 +37,22 @@ export async function openStage(): Promise<Stage> {
       height: 1,
     }),
     measuresOf: async () => ({ pending: 'Not measured in this test' }),
+    planOf: async () => ({ pending: 'Not planned in this test' }),
+    drawSheet: async () => new Uint8Array([37]),
+    plannedJpeg: async () => ({ hash: 'planned', bytes: new Uint8Array([255]) }),
+    statesCompared: async () => ({ pending: 'Not compared in this test' }),
+    statePicture: async () => new Uint8Array([255]),
+    answerMade: ({ boardId, pictureId }, writer, key, answer) =>
+      server.live.writeAs(boardId, `painting/${pictureId}`, writer, (doc) => setAnswer(doc, key, answer)),
+    outlinesMade: ({ boardId, pictureId }, writer, outlines) =>
+      server.live.writeAs(boardId, `painting/${pictureId}`, writer, (doc) => {
+        for (const [planeId, outline] of outlines) putPaintingOutline(doc, planeId, outline);
+      }),
     isVeiled: (board) => server.live.isVeiled(board),
     impressionsOf: (board, picture) => server.live.impressionsOf(board, picture),
     pictureNoted: () => undefined,
     pictureRemoved: (board, picture) => server.live.closePicture(board, picture),
+    markMade: (board, writer, mark) => server.live.addMark(board, writer, mark),
     markRemoved: (board, mark) => server.live.removeMark(board, mark),
     blocksChanged: (people) => server.live.blocksChanged(people),
     boardRemoved: (board) => server.live.closeBoard(board),
@@ -47,6 +61,9 @@ export async function openStage(): Promise<Stage> {
     },
     sessionsEnded: (ids) => server.live.closeSessions(ids),
     boardChanged: () => undefined,
+    marksTakenIn: async () => undefined,
+    personForgotten: async () => 0,
+    takeInBoard: async () => ({ id: '', title: '', pictures: 0, leftOut: [] }),
     healthy: async () => true,
   } satisfies Services);
   const people = {} as People;
@@ -100,7 +117,7 @@ export function call(
   handler: Handler,
   who: Somebody | null,
   params: Record<string, string>,
-  { method = 'GET', body }: { method?: string; body?: unknown } = {},
+  { method = 'GET', body, query = '' }: { method?: string; body?: unknown; query?: string } = {},
 ): Promise<Response> {
   const headers: Record<string, string> = who ? { cookie: who.cookie } : {};
   const isForm = body instanceof FormData;
@@ -108,7 +125,7 @@ export function call(
   const sent = body === undefined ? {} : { body: isForm ? body : JSON.stringify(body) };
   // Node asks for `duplex` with a body; the type of the browser's own fetch does not know it.
   const init = { method, headers, ...sent, duplex: 'half' };
-  const request = new Request('http://localhost:4300/', init as RequestInit);
+  const request = new Request(`http://localhost:4300/${query}`, init as RequestInit);
   return handler(request, { params: Promise.resolve(params) as Promise<never> });
 }
 

@@ -7,6 +7,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { GET as seeImpressions } from '#app/api/boards/[boardId]/impressions/[pictureId]/route.ts';
 import { GET as seeMeasures } from '#app/api/boards/[boardId]/measures/[pictureId]/route.ts';
 import { GET as seeBytes } from '#app/api/boards/[boardId]/pictures/[pictureId]/[size]/route.ts';
+import { GET as seePlan } from '#app/api/boards/[boardId]/plan/[pictureId]/route.ts';
 import { nextStep, startClass, stopClass } from '#server/core/class/run.ts';
 import { STEPS, type Step, USUAL_LENGTHS } from '#server/core/class/steps.ts';
 import { BOARD_ROLES } from '#server/core/contract/roles.ts';
@@ -71,10 +72,12 @@ describe.each([null, ...STEPS])('in the step %s', (step) => {
       expect(painting).not.toBe('not-yet');
     }
     for (const pictureId of [paintingId, referenceId]) {
-      const measures = await call(seeMeasures, who, { boardId, pictureId });
-      expect(measures.status).toBe(kept ? 403 : 202);
-      expect(measures.headers.get('cache-control')).toContain('no-store');
-      expect(await codeOf(measures)).toBe(kept ? 'not-yet' : null);
+      for (const see of [seeMeasures, seePlan]) {
+        const figures = await call(see, who, { boardId, pictureId });
+        expect(figures.status).toBe(kept ? 403 : 202);
+        expect(figures.headers.get('cache-control')).toContain('no-store');
+        expect(await codeOf(figures)).toBe(kept ? 'not-yet' : null);
+      }
     }
   });
 

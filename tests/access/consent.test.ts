@@ -4,6 +4,7 @@ import { PUT as putConsent } from '#app/api/boards/[boardId]/consents/[personId]
 import { GET as seeConsents } from '#app/api/boards/[boardId]/consents/route.ts';
 import { GET as seeMeasures } from '#app/api/boards/[boardId]/measures/[pictureId]/route.ts';
 import { GET as seeBytes } from '#app/api/boards/[boardId]/pictures/[pictureId]/[size]/route.ts';
+import { GET as seePlan } from '#app/api/boards/[boardId]/plan/[pictureId]/route.ts';
 import { GET as seeBoard } from '#app/api/boards/[boardId]/route.ts';
 import { GET as listBoards } from '#app/api/boards/route.ts';
 import type { BoardListItem, BoardView, ConsentView } from '#server/core/contract/responses.ts';
@@ -30,6 +31,7 @@ async function seesIt(who: Somebody): Promise<boolean> {
   // The row has no pixels here, so whoever may see it is told that this size is not there by the same code.
   expect((await call(seeBytes, who, { boardId, pictureId, size: '640' })).status).toBe(404);
   expect(figures).toBe(inList ? 202 : 404);
+  expect((await call(seePlan, who, { boardId, pictureId })).status).toBe(inList ? 202 : 404);
   return inList;
 }
 

@@ -10,6 +10,7 @@ import { POST as closeReport } from '#app/api/boards/[boardId]/reports/[reportId
 import { POST as report, GET as seeReports } from '#app/api/boards/[boardId]/reports/route.ts';
 import { GET as seeBoard } from '#app/api/boards/[boardId]/route.ts';
 import { PUT as setGroupSchool } from '#app/api/groups/[groupId]/school/route.ts';
+import { POST as makeReturnLink } from '#app/api/people/[personId]/return-link/route.ts';
 import { GET as readHouseSchool, PUT as setHouseSchool } from '#app/api/school/route.ts';
 import type { ReportView } from '#server/core/contract/decency.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
@@ -132,6 +133,15 @@ export const DECENCY_PROBES = {
       what: 'reads it',
       relations: OTHER,
       act: async (_: Stage, who: Somebody) => outcomeOf(await call(readHouse, who, {})),
+    },
+  ],
+  'return.link': [
+    {
+      what: 'makes one',
+      relations: OTHER,
+      act: async (_: Stage, who: Somebody, whose: Somebody) => {
+        return outcomeOf(await call(makeReturnLink, who, { personId: whose.id }, { method: 'POST' }));
+      },
     },
   ],
   'house.school': [

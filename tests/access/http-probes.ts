@@ -1,10 +1,11 @@
 /** For every action over HTTP: how somebody tries it, through the handler that a browser would reach. */
 
+import { GET as boardContents } from '#app/api/boards/[boardId]/archive/contents/route.ts';
+import { GET as takeBoard } from '#app/api/boards/[boardId]/archive/route.ts';
 import { PUT as putConsent } from '#app/api/boards/[boardId]/consents/[personId]/[use]/route.ts';
 import { GET as seeConsents } from '#app/api/boards/[boardId]/consents/route.ts';
 import { DELETE as endInvite } from '#app/api/boards/[boardId]/invites/[token]/route.ts';
 import { GET as listInvites, POST as makeInvite } from '#app/api/boards/[boardId]/invites/route.ts';
-import { GET as seeMeasures } from '#app/api/boards/[boardId]/measures/[pictureId]/route.ts';
 import { DELETE as endAccess, PATCH as setRole } from '#app/api/boards/[boardId]/members/[personId]/route.ts';
 import {
   PATCH as notePicture,
@@ -12,11 +13,7 @@ import {
   DELETE as withdraw,
 } from '#app/api/boards/[boardId]/pictures/[pictureId]/route.ts';
 import { POST as postPicture } from '#app/api/boards/[boardId]/pictures/route.ts';
-import {
-  DELETE as deleteBoard,
-  PATCH as renameBoard,
-  GET as seeBoard,
-} from '#app/api/boards/[boardId]/route.ts';
+import { DELETE as deleteBoard, PATCH as renameBoard } from '#app/api/boards/[boardId]/route.ts';
 import { POST as makeBoard } from '#app/api/boards/route.ts';
 import { DELETE as endGroupInvite } from '#app/api/groups/[groupId]/invites/[token]/route.ts';
 import { GET as listGroupInvites, POST as makeGroupInvite } from '#app/api/groups/[groupId]/invites/route.ts';
@@ -29,7 +26,6 @@ import {
   PATCH as renameGroup,
   GET as seeGroup,
 } from '#app/api/groups/[groupId]/route.ts';
-import { POST as makeReturnLink } from '#app/api/people/[personId]/return-link/route.ts';
 import type { ConsentView } from '#server/core/contract/responses.ts';
 import type { Relation } from '#server/core/permissions/may.ts';
 import type { Action } from '#server/core/permissions/table.ts';
@@ -39,7 +35,11 @@ import { aPainting, type Somebody } from '#tests/live/a-live-server.ts';
 import { aBoard, aGroup, call, type Outcome, outcomeOf, type Stage } from './cast.ts';
 import { CLASS_PROBES } from './class-probes.ts';
 import { DECENCY_PROBES } from './decency-probes.ts';
+import { HOMEWORK_PROBES } from './homework-probes.ts';
 import { OWN_TIME_PROBES } from './own-time-probes.ts';
+import { PATH_PROBES } from './path-probes.ts';
+import { SEEING_PROBES } from './seeing-probes.ts';
+import { SHEET_PROBES } from './sheet-probes.ts';
 
 export interface Probe {
   what: string;
@@ -145,19 +145,17 @@ function inFreshGroup(
 }
 
 export const HTTP_PROBES: Record<HttpAction, Probe[]> = {
-  'board.see': [
-    onBoard('opens it', OTHER, ({ boardId, who }) => call(seeBoard, who, { boardId })),
-    onBoard('reads figures', OTHER, async ({ boardId, who, whose }) => {
-      return call(seeMeasures, who, { boardId, pictureId: await aPainting(boardId, whose.id) });
-    }),
-    onBoard('reads what is known of a picture', OTHER, async ({ boardId, who, whose }) => {
-      return call(seePicture, who, { boardId, pictureId: await aPainting(boardId, whose.id) });
-    }),
-  ],
+  ...SEEING_PROBES,
   'board.rename': [
     onBoard('renames it', OTHER, ({ boardId, who }) => {
       return call(renameBoard, who, { boardId }, { method: 'PATCH', body: { title: 'Another title' } });
     }),
+  ],
+  'board.take': [
+    onFreshBoard('takes it away', OTHER, ({ boardId, who }) => call(takeBoard, who, { boardId })),
+    onFreshBoard('asks what would be in it', OTHER, ({ boardId, who }) =>
+      call(boardContents, who, { boardId }),
+    ),
   ],
   'board.delete': [
     onFreshBoard('deletes it', OTHER, ({ boardId, who }) =>
@@ -286,15 +284,9 @@ export const HTTP_PROBES: Record<HttpAction, Probe[]> = {
       NO_ROW,
     ),
   ],
+  ...HOMEWORK_PROBES,
   ...OWN_TIME_PROBES,
+  ...PATH_PROBES,
+  ...SHEET_PROBES,
   ...DECENCY_PROBES,
-  'return.link': [
-    {
-      what: 'makes one',
-      relations: OTHER,
-      act: async (_stage, who, whose) => {
-        return outcomeOf(await call(makeReturnLink, who, { personId: whose.id }, { method: 'POST' }));
-      },
-    },
-  ],
 };

@@ -9,9 +9,11 @@ const SERVER = {
   access: ['core', 'store'],
   live: ['core', 'store', 'access'],
   http: ['core', 'store', 'access'],
-  pipeline: ['core', 'imaging', 'store'],
+  sheet: ['core', 'imaging'],
+  pipeline: ['core', 'imaging', 'store', 'sheet'],
+  outward: ['core', 'imaging', 'store', 'access'],
   demo: ['core', 'imaging', 'store'],
-  cli: ['core', 'imaging', 'pipeline', 'store', 'access', 'prepare'],
+  cli: ['core', 'imaging', 'pipeline', 'store', 'access', 'prepare', 'outward'],
 };
 
 const ROOT_FILES = '^server/(env|log)\\.ts$';

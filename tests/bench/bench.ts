@@ -6,12 +6,16 @@
 import { setTimeout } from 'node:timers/promises';
 import { calibrationRows } from './calibration.ts';
 import { carryingRows } from './carrying.ts';
+import { firstPaintRows } from './first-paint.ts';
 import { letGoRows } from './let-go.ts';
 import { liveRows } from './live.ts';
 import { measureRows } from './measure.ts';
 import { pageRows } from './page.ts';
 import { planeRows } from './planes.ts';
+import { plannedRows } from './planned.ts';
 import type { BenchRow } from './row.ts';
+import { sheetRows } from './sheet.ts';
+import { wallRows } from './wall.ts';
 
 // Every y-websocket client listens for the end of the process, and there are hundreds here.
 process.setMaxListeners(0);
@@ -37,6 +41,10 @@ const PARTS: readonly Part[] = [
   { name: 'readings', rows: () => calibrationRows(), limitMs: 60 * 60_000 },
   { name: 'live', rows: () => liveRows({ full }) },
   { name: 'start and page', rows: () => pageRows() },
+  { name: 'first paint', rows: () => firstPaintRows() },
+  { name: 'wall', rows: () => wallRows() },
+  { name: 'planned pictures', rows: () => plannedRows() },
+  { name: 'sheet', rows: () => sheetRows() },
 ];
 
 const COLUMNS = ['name', 'measured', 'yardstick', 'ratio', 'target', 'met'] as const;

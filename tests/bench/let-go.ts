@@ -5,20 +5,18 @@
  * once more, when nothing is left to measure. IO: a server.
  */
 import { setTimeout } from 'node:timers/promises';
-import { fileURLToPath } from 'node:url';
-import sharp from 'sharp';
 import type * as Y from 'yjs';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
 import type { Pending } from '#server/core/contract/responses.ts';
 import type { Outline } from '#server/core/contract/setup.ts';
 import { putPaintingOutline, putReferenceOutline } from '#server/core/live/outlines.ts';
 import { addPlane } from '#server/core/live/planes.ts';
-import { type AServer, type Entered, startAServer } from '#tests/helpers/a-server.ts';
+import { type AServer, startAServer } from '#tests/helpers/a-server.ts';
 import { joinRoom } from '#tests/helpers/joined-room.ts';
 import { median, times } from './measured.ts';
+import { postPhoto } from './post-photo.ts';
 import type { BenchRow } from './row.ts';
 
-const PHOTO = fileURLToPath(new URL('../fixtures/photos/canyon-river.jpg', import.meta.url));
 const KINDS = ['sky', 'land', 'land', 'wood', 'land'] as const;
 const TARGET_MS = 500;
 const TIMES = 5;
@@ -58,10 +56,10 @@ interface Board {
 async function aBoard(server: AServer): Promise<Board> {
   const host = await server.enter('Bench');
   const { id } = await server.json<{ id: string }>(host, '/api/boards', 'POST', { title: 'Bench' });
-  const referenceId = await post(server, host, id, 1, { kind: 'reference', rights: 'mine' });
+  const referenceId = await postPhoto(server, host, id, 1, { kind: 'reference', rights: 'mine' });
   const paintings: string[] = [];
   for (const gain of [1.15, 0.92, 1.05]) {
-    paintings.push(await post(server, host, id, gain, { kind: 'painting' }));
+    paintings.push(await postPhoto(server, host, id, gain, { kind: 'painting' }));
   }
   const [setup, painting] = [
     await joinRoom(server.url, host, id, 'setup'),
@@ -77,26 +75,6 @@ async function aBoard(server: AServer): Promise<Board> {
     server.json<MeasureDocument | Pending>(host, `/api/boards/${id}/measures/${paintings[0]}`);
   while ('pending' in (await figures())) await setTimeout(100);
   return { referenceId, setup, painting, figures };
-}
-
-async function post(
-  server: AServer,
-  host: Entered,
-  boardId: string,
-  gain: number,
-  fields: Record<string, string>,
-): Promise<string> {
-  const bytes = await sharp(PHOTO)
-    .resize(2048, 1365, { fit: 'fill' })
-    .linear(gain, 0)
-    .jpeg({ quality: 92 })
-    .toBuffer();
-  const form = new FormData();
-  for (const [name, value] of Object.entries(fields)) form.set(name, value);
-  form.set('file', new Blob([new Uint8Array(bytes)], { type: 'image/jpeg' }), 'picture.jpg');
-  const response = await server.call(host, `/api/boards/${boardId}/pictures`, { method: 'POST', body: form });
-  if (!response.ok) throw new Error(`The upload was refused: ${await response.text()}`);
-  return ((await response.json()) as { id: string }).id; // the upload's answer, just checked to be one
 }
 
 async function letGoRow(

@@ -1,20 +1,10 @@
 /** Cards and readings in two windows: the painter answers and means, a teacher rewrites, each sees the other. */
-import { randomUUID } from 'node:crypto';
 import type { Page } from '@playwright/test';
-import { putReferenceOutline } from '#server/core/live/outlines.ts';
-import { addPlane } from '#server/core/live/planes.ts';
 import type { AServer } from '#tests/helpers/a-server.ts';
-import { writeInto } from '#tests/helpers/joined-room.ts';
 import { barriersOf } from './barriers.ts';
-import { PAINTING_BANDS, REFERENCE_BANDS, RIDGES, sceneFile } from './scenes.ts';
+import { outlineScene } from './scene-planes.ts';
+import { PAINTING_BANDS, REFERENCE_BANDS, sceneFile } from './scenes.ts';
 import { expect, makeBoard, measuresWhenReady, postPicture, test } from './story.ts';
-
-const PLANES = [
-  { name: 'Sky', kind: 'sky', top: 0 },
-  { name: 'Far hills', kind: 'land', top: RIDGES[0] },
-  { name: 'Middle ground', kind: 'wood', top: RIDGES[1] },
-  { name: 'Foreground', kind: 'land', top: RIDGES[2] },
-] as const;
 
 /** A board with a reference and its four planes, and links for a painter and a teacher. */
 async function aClass(server: AServer) {
@@ -27,18 +17,7 @@ async function aClass(server: AServer) {
     await sceneFile({ name: 'reference', bands: REFERENCE_BANDS }),
     { kind: 'reference', rights: 'mine' },
   );
-  await writeInto(server.url, owner, board.id, 'setup', (doc) => {
-    for (const { name, kind, top } of PLANES) {
-      const id = randomUUID();
-      addPlane(doc, { id, name, kind, tilt: null });
-      putReferenceOutline(doc, there.id, id, [
-        [0, top],
-        [1, top],
-        [1, 1],
-        [0, 1],
-      ]);
-    }
-  });
+  await outlineScene(server, owner, board.id, there.id);
   const link = async (role: string) =>
     (
       await server.json<{ token: string }>(owner, `/api/boards/${board.id}/invites`, 'POST', {

@@ -117,8 +117,8 @@ test('all planes and single ones are dragged, and what is dragged stays where th
   await page.getByRole('tab', { name: 'Planes' }).click();
   await page.getByRole('button', { name: 'Carry the planes over' }).click();
   await expect(takeButton(page)).toBeEnabled({ timeout: 60_000 });
-  await page.getByRole('button', { name: 'As carried' }).click();
-  await expect(page.getByText(/they are not fitted/)).toBeVisible();
+  await page.getByRole('button', { name: 'As in the reference' }).click();
+  await expect(page.getByText(/they are not drawn to the painted edges/)).toBeVisible();
 
   const stage = stageOf(page, 'Painting');
   const drag = async (dy: number) => {

@@ -164,7 +164,7 @@ test('marks of every kind are made in one browser and seen in the others', async
   });
 
   await test.step('whose marks are shown is each screen’s own choice', async () => {
-    await third.getByRole('button', { name: 'Whose and which' }).click();
+    await third.getByRole('button', { name: 'Choose which remarks' }).click();
     await third.getByRole('checkbox', { name: 'Teodor' }).uncheck();
     await expect(spot(third, /by Teodor/)).toHaveCount(0);
     await expect(third.getByText('Shown: everyone’s but those of Teodor.')).toBeVisible();
@@ -196,7 +196,7 @@ test('marks of every kind are made in one browser and seen in the others', async
   });
 
   await test.step('no barrier, wide or narrow', async () => {
-    await mine.getByRole('button', { name: 'Whose and which' }).click();
+    await mine.getByRole('button', { name: 'Choose which remarks' }).click();
     expect(await barriersOf(mine), 'wide').toEqual([]);
     await mine.setViewportSize({ width: 390, height: 844 });
     expect(await barriersOf(mine), 'narrow').toEqual([]);

@@ -102,23 +102,3 @@ test('somebody becomes something else while they look, and is told when their ac
     },
   );
 });
-
-test('a guardian says what a minor’s pictures may be used for', async ({ guest, server }) => {
-  const host = await guest('Hedda');
-  const boardId = await aBoard(server, host.who);
-  const minor = await server.enter('Majken', (await anInvite(server, host.who, boardId, 'painter')).token);
-  const { token } = await anInvite(server, host.who, boardId, 'guardian', minor.id);
-  const { page } = await guest('Gudrun', token);
-  await page.goto(`${server.url}/boards/${boardId}`);
-  await showPeople(page);
-  await expect(page.getByText('Gudrun, guardian of Majken, you')).toBeVisible();
-  const shown = page.getByLabel('shown to everybody on this board');
-  await expect(shown).not.toBeChecked();
-  await shown.check();
-  await expect(page.getByLabel(/^shown to everybody on this board \(Gudrun, /)).toBeChecked();
-  expect(await barriersOf(page), 'consent').toEqual([]);
-  await page.getByLabel('used as an example in teaching').check();
-  await expect(page.getByLabel(/^used as an example in teaching \(Gudrun, /)).toBeChecked();
-  await shown.uncheck();
-  await expect(shown).not.toBeChecked();
-});

@@ -14,8 +14,14 @@ export interface Guest {
 }
 
 interface Fixtures {
-  /** Opens a browser of its own for somebody who entered with this key (the host's unless given). */
-  guest(name: string, key?: string): Promise<Guest>;
+  /** Opens a browser of its own for somebody who entered with this key (the host's unless given), at a desk unless said. */
+  guest(name: string, key?: string, seat?: Seat): Promise<Guest>;
+}
+
+/** What somebody holds in their hands. */
+export interface Seat {
+  viewport: { width: number; height: number };
+  hasTouch: boolean;
 }
 
 export const test = base.extend<Fixtures, { server: AServer }>({
@@ -30,8 +36,8 @@ export const test = base.extend<Fixtures, { server: AServer }>({
   ],
   guest: async ({ browser, server }, use) => {
     const contexts: BrowserContext[] = [];
-    await use(async (name, key) => {
-      const made = await aGuest(await browser.newContext(), server, name, key);
+    await use(async (name, key, seat) => {
+      const made = await aGuest(await browser.newContext(seat), server, name, key);
       contexts.push(made.context);
       return made;
     });

@@ -51,6 +51,8 @@ export interface AServerSettings {
    */
   dataFolder?: string;
   environment?: Record<string, string>;
+  /** How long a start may take; the first one on an empty folder paints the demo board. */
+  startLimitMs?: number;
 }
 
 /** Starts a server and waits until it says that it is open. */
@@ -77,7 +79,7 @@ export async function startAServer(settings: AServerSettings = {}): Promise<ASer
   child.stderr.on('data', (chunk) => {
     printed += chunk;
   });
-  const url = await whenOpen(child, () => printed);
+  const url = await whenOpen(child, () => printed, settings.startLimitMs ?? START_LIMIT_MS);
   const call = (who: Entered | null, path: string, init: RequestInit = {}) =>
     fetch(`${url}${path}`, {
       redirect: 'manual',
@@ -145,10 +147,10 @@ function cleanEnvironment(): Record<string, string | undefined> {
   return Object.fromEntries(Object.entries(process.env).filter(([name]) => !ours.test(name)));
 }
 
-function whenOpen(child: ChildProcess, printed: () => string): Promise<string> {
+function whenOpen(child: ChildProcess, printed: () => string, limitMs: number): Promise<string> {
   return new Promise((resolve, reject) => {
     const failed = (why: string) => reject(new Error(`The server ${why}. It said:\n${printed()}`));
-    const limit = setTimeout(() => failed('did not open in time'), START_LIMIT_MS);
+    const limit = setTimeout(() => failed('did not open in time'), limitMs);
     const look = () => {
       const url = /Veilstep is open at (\S+)/.exec(printed())?.[1];
       if (!url) return;

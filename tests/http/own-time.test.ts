@@ -172,7 +172,7 @@ describe('promising and answering', () => {
     const [row] = await rowsFor(teacher);
     expect(row?.last).toMatchObject({ pictureId, sameState: false });
     expect(row?.last?.remarks).toEqual([
-      { key: 'tried', where: '', words: 'Lift the ridge.', state: 'tried', answer: 'with a rag' },
+      { key: 'tried', where: '', words: 'Lift the ridge.', went: null, state: 'tried', answer: 'with a rag' },
     ]);
     expect(row?.saidSince).toBe(false);
     await remark('now', teacher, Date.now() + 1000, next);

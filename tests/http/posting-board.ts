@@ -26,6 +26,7 @@ export async function openPostingBoard(): Promise<void> {
   const some: Partial<Services> = {
     takeInPicture: (incoming) => runner.takeInPicture(incoming),
     measuresOf: (board, picture) => runner.measuresOf(board, picture),
+    planOf: (board, picture) => runner.planOf(board, picture),
     isVeiled: async () => false,
     pictureNoted(board, picture) {
       noted.push(picture);

@@ -39,6 +39,7 @@ beforeAll(async () => {
     ...before,
     takeInPicture: (incoming) => runner.takeInPicture(incoming),
     measuresOf: (board, picture) => runner.measuresOf(board, picture),
+    planOf: (board, picture) => runner.planOf(board, picture),
     async pictureRemoved(board, picture) {
       const marks = await before.pictureRemoved(board, picture);
       await runner.pictureRemoved(board, picture);

@@ -11,12 +11,15 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { restoreBackup } from '#server/outward/restore.ts';
 import { database } from '#server/store/database.ts';
 import { addInvite } from '#server/store/invites.ts';
 import { joinByInvite } from '#server/store/joining.ts';
 import { migrationNames } from '#server/store/migration-engine.ts';
 import { closeDatabase, openDatabase } from '#server/store/open-database.ts';
 import { openPostgres } from '#server/store/postgres.ts';
+import { purgeDeleted } from '#server/store/purge.ts';
+import { backupTo, everyRow, fillStore } from '#tests/outward/backup-cases.ts';
 import { PERSISTENCE } from './persistence-cases.ts';
 
 const INSTALLER = 'apt-get';
@@ -130,6 +133,40 @@ function onARealServer(): void {
     await openDatabase({ dataFolder: folder, databaseUrl: url });
     await run();
   });
+
+  test('is backed up row by row, and its backup goes into another database, into the embedded one, and back', async () => {
+    process.env.VEILSTEP_DATA = join(folder, 'data');
+    await openDatabase({ dataFolder: folder, databaseUrl: url });
+    await fillStore();
+    const rows = await everyRow();
+    const backup = await backupTo(folder);
+    await database().$executeRawUnsafe('CREATE DATABASE again');
+    await database().$executeRawUnsafe('CREATE DATABASE back');
+    await closeDatabase();
+    const into = (name: string, database: string | null) => ({
+      ...{ dataFolder: join(folder, name), dataFolderName: name },
+      databaseUrl: database === null ? null : url.replace(/postgres$/, database),
+    });
+    await restoreBackup(backup, into('again', 'again'));
+    await expect(restoreBackup(backup, into('more', 'again'))).rejects.toMatchObject({
+      code: 'data-folder-busy',
+    });
+    expect(existsSync(join(folder, 'more'))).toBe(false);
+    await openDatabase(into('again', 'again'));
+    expect(await everyRow()).toEqual(rows);
+    await closeDatabase();
+    await restoreBackup(backup, into('embedded', null));
+    await openDatabase(into('embedded', null));
+    expect(await everyRow()).toEqual(rows);
+    const second = await backupTo(folder);
+    await closeDatabase();
+    await restoreBackup(second, into('back', 'back'));
+    await openDatabase(into('back', 'back'));
+    expect(await everyRow()).toEqual(rows);
+    // Deleted rows are taken out of its files by the same means.
+    await purgeDeleted();
+    expect(await everyRow()).toEqual(rows);
+  }, 300_000);
 
   test('with a database that a newer version wrote is refused', async () => {
     await openDatabase({ dataFolder: folder, databaseUrl: url });

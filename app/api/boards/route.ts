@@ -4,10 +4,11 @@ import { refuseUnless, refuseUnlessMay, visitorInGroup, visitorOf } from '#serve
 import { addBoard, listBoards } from '#server/store/boards.ts';
 import { isOnlyViewer } from '#server/store/members.ts';
 
-/** The boards the caller may open, newest first. */
+/** The boards the caller may open, newest first; with `?ids` nothing but their ids, for pages that must tell no names. */
 export const GET = handle(async (request) => {
   const { personId, isHost } = await visitorOf(request);
-  return listBoards(personId, isHost);
+  const boards = await listBoards(personId, isHost);
+  return new URL(request.url).searchParams.has('ids') ? boards.map(({ id }) => ({ id })) : boards;
 });
 
 /** Makes a board, of a group where one is named; whoever makes it owns it. */

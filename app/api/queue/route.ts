@@ -5,5 +5,9 @@ import { visitorOf } from '#server/http/visitor.ts';
 
 /** What waits for the caller's look over all boards where they give looks, and what they asked for themselves. */
 export const GET = handle(async (request) =>
-  queueOf(await visitorOf(request), (boardId) => services().isVeiled(boardId)),
+  queueOf(
+    await visitorOf(request),
+    (boardId) => services().isVeiled(boardId),
+    (pair) => services().statesCompared(pair),
+  ),
 );

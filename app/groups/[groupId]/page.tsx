@@ -1,7 +1,6 @@
 /** One group: its boards, its people, its invitations. IO: session and store. */
 import type { Metadata } from 'next';
 import { headers } from 'next/headers';
-import Link from 'next/link';
 import { notFound } from 'next/navigation';
 import { cache } from 'react';
 import { BoardList } from '#app/_boards/board-list.tsx';
@@ -9,10 +8,10 @@ import styles from '#app/_boards/boards.module.css';
 import { NewBoard } from '#app/_boards/new-board.tsx';
 import { BringBoard, GroupTitle } from '#app/_decency/group-place.tsx';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
-import { ProductSign } from '#app/_enter/product-sign.tsx';
 import { GroupPeople } from '#app/_groups/group-people.tsx';
 import groupStyles from '#app/_groups/groups.module.css';
 import { NewsOfBoards } from '#app/_since/news-of-boards.tsx';
+import { PageHead } from '#app/_ui/page-head.tsx';
 import { words } from '#app/_words/en.ts';
 import { groupAsSeen } from '#server/access/group-view.ts';
 import { roleInGroup } from '#server/access/roles.ts';
@@ -50,12 +49,7 @@ export default async function GroupPage({ params }: GroupPageProps) {
   const elsewhere = all.filter((board) => board.group?.id !== group.id && may(board.role, 'board.group'));
   return (
     <div className={styles.page}>
-      <header className={styles.head}>
-        <p className={styles.product}>
-          <ProductSign /> <Link href="/">{words.boards.title}</Link>
-        </p>
-        <p className={styles.signed}>{words.boards.signedAs(visitor.name)}</p>
-      </header>
+      <PageHead name={visitor.name} />
       <main className={styles.main}>
         <div className={styles.line}>
           <GroupTitle group={group} mayRename={may(group.role, 'group.rename')} />

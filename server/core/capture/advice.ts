@@ -14,7 +14,7 @@ export const ADVICE: Record<CaptureReason, string> = {
   'uneven light': 'Stand in open shade, or put two like lamps at both sides, equally far away.',
   crooked: 'Hold the camera level with the middle of the painting, and square to it.',
   'too small or soft':
-    'Step closer until the painting fills the frame, rest your elbows, and focus on the paint.',
+    'Let the painting fill the frame, take the photo as large as the camera makes it, rest your elbows, and focus on the paint.',
   'mixed light': 'Use one kind of light: switch off the lamp, or turn away from the window.',
   wet: 'Let it dry and photograph it again; until then take the darks with a pinch of salt.',
   'reference looks tone-mapped':

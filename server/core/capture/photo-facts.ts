@@ -21,6 +21,8 @@ export interface PhotoFacts {
   readonly sideRatioError: number | null;
   /** Shorter side of the painting in the photo, pixels. */
   readonly shortSidePx: number;
+  /** Whether the painting reaches over nearly all of the photo, across or down: stepping closer is no help then. */
+  readonly fillsPhoto: boolean;
   /** Whether even the hardest edges are wide; null when the painting is too small or has none. */
   readonly soft: boolean | null;
   /** Glare pixels / pixels of the painting. */

@@ -63,7 +63,7 @@ export function photographed(
   const enlarge = fullSidePx ? fullSidePx / Math.max(raster.widthPx, raster.heightPx) : 1;
   const { cards, clippedCards, border, unevenness, cardsApart, reasons } = plan.light;
   const view = viewOf(wanted, raster.widthPx * enlarge, raster.heightPx * enlarge);
-  const small = smallPaintingNote(view.shortSidePx);
+  const small = smallPaintingNote(view.shortSidePx, view.fillsPhoto);
   const facts: PhotoFacts = {
     cards,
     clippedCards,

@@ -7,8 +7,9 @@
 /** Shorter side of a painting, in pixels of its photo, under which a plane is a handful of pixels. */
 const FEWEST_PX = 300;
 
-/** One sentence for a painting under 300 px, else null. @param shortSidePx as in `PhotoFacts`. */
-export function smallPaintingNote(shortSidePx: number): string | null {
+/** One sentence for a painting under 300 px, else null. @param shortSidePx, fillsPhoto as in `PhotoFacts`. */
+export function smallPaintingNote(shortSidePx: number, fillsPhoto: boolean): string | null {
   if (shortSidePx >= FEWEST_PX) return null;
-  return `The painting is only ${Math.round(shortSidePx)} pixels on its shorter side in this photo; below ${FEWEST_PX} its figures are rough. Step closer and photograph it again.`;
+  const how = fillsPhoto ? 'Post a larger photo of it.' : 'Step closer and photograph it again.';
+  return `The painting is only ${Math.round(shortSidePx)} pixels on its shorter side in this photo; below ${FEWEST_PX} its figures are rough. ${how}`;
 }

@@ -8,7 +8,19 @@ import { meanSidesPx, sideRatioOf } from '../rectify/side-ratio.ts';
 import { WHOLE_PHOTO } from '../rectify/whole-photo.ts';
 import type { PhotoFacts } from './photo-facts.ts';
 
-type View = Pick<PhotoFacts, 'crookedDeg' | 'sideRatioError' | 'shortSidePx'>;
+type View = Pick<PhotoFacts, 'crookedDeg' | 'sideRatioError' | 'shortSidePx' | 'fillsPhoto'>;
+
+/** Share of the photo's width or height from which on the camera cannot come closer. */
+const FILLED = 0.9;
+
+/** Whether the corners reach over nearly all of the photo, across or down. */
+function fills(corners: readonly (readonly [number, number])[]): boolean {
+  const reach = (at: 0 | 1) => {
+    const along = corners.map((corner) => corner[at]);
+    return Math.max(...along) - Math.min(...along);
+  };
+  return reach(0) >= FILLED || reach(1) >= FILLED;
+}
 
 /** Largest departure of the four corners from a right angle, degrees. */
 function crookedDegOf(points: readonly (readonly [number, number])[]): number {
@@ -27,11 +39,13 @@ function crookedDegOf(points: readonly (readonly [number, number])[]): number {
 export function viewOf(photo: PhotoCorrection, widthPx: number, heightPx: number): View {
   const { corners, size } = photo;
   const shortSidePx = Math.min(...meanSidesPx(corners ?? WHOLE_PHOTO, widthPx, heightPx));
-  if (!corners) return { crookedDeg: null, sideRatioError: null, shortSidePx };
+  const fillsPhoto = fills(corners ?? WHOLE_PHOTO);
+  if (!corners) return { crookedDeg: null, sideRatioError: null, shortSidePx, fillsPhoto };
   const seen = sideRatioOf(corners, widthPx, heightPx, undefined).ratio;
   return {
     crookedDeg: crookedDegOf(corners.map(([x, y]) => [x * widthPx, y * heightPx] as const)),
     sideRatioError: size ? Math.abs(seen / (size[0] / size[1]) - 1) : null,
     shortSidePx,
+    fillsPhoto,
   };
 }

@@ -82,10 +82,13 @@ export function takesImpression({ now, shown }: ClassState, pictureId: string, n
   return now.step === 'intention' && (at === undefined || nowMs - at <= LAST_WORD_MS);
 }
 
+/** Roots of the board's setup that a turn does not concern. */
+const BESIDE_THE_TURN: readonly string[] = ['hidden', 'wall'];
+
 /** What a root of a room counts as in a turn; null = the turn does not concern it. */
 export function classWriteOf(kind: 'setup' | 'marks' | 'painting', root: string): ClassWrite | null {
   if (kind === 'marks') return 'marks';
-  if (kind === 'setup') return root === 'hidden' ? null : 'work';
+  if (kind === 'setup') return BESIDE_THE_TURN.includes(root) ? null : 'work';
   return PAINTING_WRITES[root] ?? null;
 }
 
@@ -93,6 +96,7 @@ export function classWriteOf(kind: 'setup' | 'marks' | 'painting', root: string)
 const PAINTING_WRITES: Record<string, ClassWrite> = {
   outlines: 'work',
   photo: 'work',
+  frame: 'work',
   meant: 'answers',
   intention: 'intention',
   focus: 'intention',

@@ -49,6 +49,8 @@ export interface CardAction {
   direction: CardDirection;
   /** In painters' words; null at grade C and where no amount applies. */
   amount: string | null;
+  /** The same in L*, before it is put into words; null where no amount applies. Left out by older results. */
+  amountL?: number | null;
   /** `darks: lift about half a step`. */
   words: string;
   how: string;

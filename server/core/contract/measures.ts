@@ -93,11 +93,19 @@ export interface Step {
   doubt?: { painting: Record<string, [number, number]>; gap: Record<string, [number, number]> };
 }
 
+/** What was planned for a plane: the figures that a plan carries, the others null. */
+export interface PlannedFigures extends PlaneGap {
+  /** For drawing only. */
+  colours: PlaneMeasures['colours'];
+}
+
 export interface PlaneResult {
   name: string;
   /** Null when the board has no reference (painted from life). */
   reference: PlaneMeasures | null;
   painting: PlaneMeasures;
+  /** Where the target is a plan: what was planned, null where it has no rung. Left out where it is none. */
+  planned?: PlannedFigures | null;
   gap: PlaneGap | null;
   recession: Recession | null;
   /** 90 % intervals of the gap and of the recession, where doubt has been worked out. */

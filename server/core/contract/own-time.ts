@@ -2,6 +2,7 @@
  * What the server answers about looks that were asked for, a person's own phrases, and what is new since they looked.
  * Types only; handlers and screens share them.
  */
+import type { MoveVerdict } from './moves.ts';
 import type { PersonView } from './responses.ts';
 
 /** A painter asked for a look at one painting. */
@@ -27,7 +28,7 @@ export interface AskView {
 }
 
 /** What became of a remark or a card, as its painter said. */
-export type SaidState = 'open' | 'accepted' | 'adapted' | 'declined' | 'tried' | 'done';
+export type SaidState = 'open' | 'accepted' | 'adapted' | 'declined' | 'tried' | 'done' | 'carried';
 
 /** What somebody said on an earlier occasion, and what became of it. */
 export interface SaidThen {
@@ -39,6 +40,8 @@ export interface SaidThen {
   state: SaidState;
   /** The painter's own words to it; may be empty. */
   answer: string;
+  /** Of a card of an earlier state: how much of it the newest state shows; null where figures tell nothing. */
+  went: MoveVerdict | null;
 }
 
 /** The last occasion on which something was said of a painting. */

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { DRYINGS, PHOTO_LIGHTS, RIGHTS } from './picture-choices.ts';
 import { InviteRole, MemberRole } from './roles.ts';
+import { ONE_THING_LIMIT } from './wall.ts';
 
 export const PersonName = z
   .string()
@@ -49,6 +50,9 @@ export const AccountRequest = z.strictObject({
   current: KnownPassword.optional(),
 });
 export type AccountRequest = z.infer<typeof AccountRequest>;
+
+/** Deleting oneself: one's own name, written out. */
+export const LeavingRequest = z.strictObject({ name: z.string().max(200) });
 
 export const SignInRequest = z.strictObject({ email: Email, password: KnownPassword });
 export type SignInRequest = z.infer<typeof SignInRequest>;
@@ -117,6 +121,8 @@ export const PictureFields = z.strictObject({
   credit: z.string().trim().max(300).optional(),
   /** A caption of the painter's own. */
   caption: z.string().trim().max(120).optional(),
+  /** Id of the homework that this picture answers; which state it follows is then the server's to know. */
+  homework: z.string().max(64).optional(),
   /** 'yes' when the painter asks to keep the untouched camera file for themselves. */
   keepUntouched: z.enum(['yes', 'no']).optional(),
   /** What a painting is and how it was photographed, where its painter knows; left out for a reference. */
@@ -135,3 +141,15 @@ export const PictureNotes = z
   })
   .refine((notes) => Object.keys(notes).length > 0, 'Name at least one of medium, drying and light');
 export type PictureNotes = z.infer<typeof PictureNotes>;
+
+const Share = z.number().min(0).max(1);
+
+/** One thing to try from a painting on the wall, at a place in 0..1 of its upright original. */
+export const OneThingRequest = z.strictObject({
+  text: z
+    .string()
+    .trim()
+    .min(1, 'Write what there is to try.')
+    .max(ONE_THING_LIMIT, `A note has at most ${ONE_THING_LIMIT} characters.`),
+  at: z.tuple([Share, Share]),
+});

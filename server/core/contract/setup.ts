@@ -5,6 +5,7 @@
  * tests. Unknown keys are refused by name. Pure.
  */
 import { z } from 'zod/mini';
+import { PlanWishes } from './plan-wishes.ts';
 
 /** A point in 0..1 of a picture: x from the left, y from the top. */
 export const FractionPoint = z.tuple([z.number(), z.number()]);
@@ -71,6 +72,8 @@ export type PhotoCorrection = z.infer<typeof PhotoCorrection>;
 export const LabColour = z.strictObject({ L: z.number(), a: z.number(), b: z.number() });
 export type LabColour = z.infer<typeof LabColour>;
 
+const Hex = z.string().check(z.regex(/^#[0-9a-f]{6}$/));
+
 /** One rung of a planned ladder, as printed by the plan command. */
 export const PlannedPlane = z.strictObject({
   name: z.string(),
@@ -81,6 +84,8 @@ export const PlannedPlane = z.strictObject({
   strong: z.number(),
   warmCool: z.number(),
   airDistance: z.nullable(z.number()),
+  /** sRGB hex colours of its darks, middle and lights, for drawing only; not printed. */
+  colours: z.optional(z.strictObject({ dark: Hex, mid: Hex, light: Hex })),
 });
 export type PlannedPlane = z.infer<typeof PlannedPlane>;
 
@@ -103,6 +108,8 @@ export const Setup = z.strictObject({
   /** Readings the painter meant: `V4` on every plane, `V4/massif` on one. */
   meant: z._default(z.array(z.string().check(z.maxLength(100))), []),
   plan: z._default(z.nullable(z.array(PlannedPlane)), null),
+  /** What the plan command plans its ladder by; measuring leaves it alone. */
+  wishes: z.optional(PlanWishes),
 });
 export type Setup = z.infer<typeof Setup>;
 /** What a person writes before the defaults are filled in. */

@@ -4,8 +4,15 @@
  * In the flow: measures of both -> [compare] -> ladder, table, headless output. Capture grade, doubt,
  * readings and priorities are added by others and stand here empty. Pure.
  */
-import type { MeasureDocument, PlaneMeasures, PlaneResult, Recession, Step } from '../contract/measures.ts';
-import type { Setup, SetupPlane } from '../contract/setup.ts';
+import type {
+  MeasureDocument,
+  PlaneMeasures,
+  PlaneResult,
+  PlannedFigures,
+  Recession,
+  Step,
+} from '../contract/measures.ts';
+import type { PlannedPlane, Setup, SetupPlane } from '../contract/setup.ts';
 import type { PictureMeasures as AllMeasures } from '../measure/measure-planes.ts';
 import { fitKeyAndSpan } from './fit.ts';
 import { gapOf, stepGapOf, stepOf } from './gap.ts';
@@ -31,10 +38,14 @@ function targetKind(reference: PictureMeasures | null, setup: Setup): MeasureDoc
   return reference ? 'reference' : 'none';
 }
 
+function rungOf({ name }: SetupPlane, plan: readonly PlannedPlane[]): PlannedPlane | null {
+  return plan.find((rung) => rung.name === name) ?? null;
+}
+
 function targetOf(plane: SetupPlane, reference: PlaneMeasures | null, setup: Setup): Figures | null {
   if (setup.plan !== null) {
-    const planned = setup.plan.find(({ name }) => name === plane.name);
-    return planned ? figuresOfPlan(planned) : null;
+    const planned = rungOf(plane, setup.plan);
+    return planned && figuresOfPlan(planned);
   }
   return reference && !plane.unreliable ? figuresOf(reference) : null;
 }
@@ -57,6 +68,12 @@ function comparePlanes(
       target: targetOf(plane, measured, setup),
     };
   });
+}
+
+/** What was planned for a plane, for whoever shows it. */
+function plannedOf({ plane, target }: Compared, { plan }: Setup): { planned?: PlannedFigures | null } {
+  if (plan === null) return {};
+  return { planned: target && { ...target, colours: rungOf(plane, plan)?.colours ?? null } };
 }
 
 function recessions(compared: readonly Compared[]): (Recession | null)[] {
@@ -104,15 +121,17 @@ export function comparePictures(
     units: { lightness: 'CIE L*, D65', chroma: 'C*ab', hue: 'degrees' },
     capture: { grade: null, reasons: [] },
     air: { reference: reference?.air ?? null, painting: painting.air },
-    planes: compared.map(
-      ({ plane, reference: measured, painting: painted, figures, target }, at): PlaneResult => ({
+    planes: compared.map((each, at): PlaneResult => {
+      const { plane, reference: measured, painting: painted, figures, target } = each;
+      return {
         name: plane.name,
         reference: measured,
         painting: painted,
+        ...plannedOf(each, setup),
         gap: target ? gapOf(figures, target) : null,
         recession: recession[at] ?? null,
-      }),
-    ),
+      };
+    }),
     steps: compared.slice(1).map((near, at) => stepBetween(compared[at] as Compared, near)),
     fit: fitKeyAndSpan(mids),
     readings: [],

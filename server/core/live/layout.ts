@@ -28,7 +28,7 @@ export function parseRoomName(text: string): RoomName | null {
 
 /** Root types of each kind of room. Anything else at the root is refused. */
 export const ROOT_KEYS = {
-  setup: ['planes', 'outlines', 'air', 'conditions', 'unreliable', 'plan', 'answers', 'hidden'],
+  setup: ['planes', 'outlines', 'air', 'conditions', 'unreliable', 'plan', 'answers', 'hidden', 'wall'],
   painting: [
     'outlines',
     'photo',
@@ -40,6 +40,7 @@ export const ROOT_KEYS = {
     'allows',
     'cards',
     'said',
+    'frame',
     'result',
   ],
   marks: ['marks', 'nods'],
@@ -84,7 +85,8 @@ export const LiveReadingId = z.string().check(z.regex(/^[0-9A-Za-z-]{1,72}$/));
 /** `painting.meant`: Y.Map of those → the painter's reason, or true where none was given. */
 export const LiveMeant = z.union([z.literal(true), z.string().check(z.maxLength(400))]);
 /** What a painter says of an adjustment card or a mark. */
-export const ANSWER_STATES = ['open', 'accepted', 'adapted', 'declined', 'tried', 'done'] as const;
+/** `carried`: it goes along to the next state. */
+export const ANSWER_STATES = ['open', 'accepted', 'adapted', 'declined', 'tried', 'done', 'carried'] as const;
 export type AnswerState = (typeof ANSWER_STATES)[number];
 /** `painting.answers`: Y.Map key of a card or id of a mark → what became of it. */
 export const LiveAnswer = z.strictObject({
@@ -128,8 +130,11 @@ export const LiveAir = LabColour;
 export const LiveCondition = Condition;
 /** `setup.unreliable`: Y.Map planeId → reason. */
 export const LiveUnreliable = z.string().check(z.maxLength(400));
-/** `setup.plan`: Y.Map 'ladder' → list. */
-export const LivePlan = z.array(PlannedPlane).check(z.maxLength(12));
+/** A rung of a plan that was taken, with the plane it was planned for. */
+export const LiveRung = z.extend(PlannedPlane, { planeId: z.optional(LiveId) });
+export type LiveRung = z.infer<typeof LiveRung>;
+/** `setup.plan`: Y.Map 'ladder' → list of these; its other flat keys: `live/plan/`. */
+export const LivePlan = z.array(LiveRung).check(z.maxLength(12));
 export { Outline as LiveOutline };
 
 /**
@@ -196,6 +201,8 @@ export const LiveMark = z.strictObject({
   parent: z.nullable(LiveId),
   /** Milliseconds since 1970, by its author's clock. */
   at: z.number(),
+  /** Who said it, as the file named them that it came from; its author is who took it in. */
+  from: z.optional(z.string().check(z.minLength(1), z.maxLength(80))),
   /** Of a sketch alone. */
   paint: z.optional(MarkPaint),
   /** Of a patch alone. */

@@ -101,6 +101,13 @@ export function putMark(doc: Y.Doc, mark: Mark): void {
   });
 }
 
+/** Adds several as a single update. @throws Problem `live-malformed` when one of them is not a well-formed mark. */
+export function putMarks(doc: Y.Doc, marks: readonly Mark[]): void {
+  edit(doc, () => {
+    for (const mark of marks) putMark(doc, mark);
+  });
+}
+
 /** @param text Cut at 4000 characters. An unknown id changes nothing. */
 export function editMarkText(doc: Y.Doc, id: string, text: string): void {
   edit(doc, () => {

@@ -1,14 +1,14 @@
 /**
- * What is said of the scene as a whole in the `setup` room: air colours, conditions, unreliable planes, plan.
+ * What is said of the scene as a whole in the `setup` room: air colours, conditions, unreliable planes.
  *
  * Each entry has a key of its own, so that two people who add different ones keep both. Pure apart from the
  * document given.
  */
 import type * as Y from 'yjs';
 import { z } from 'zod/mini';
-import type { Condition, LabColour, PlannedPlane } from '../contract/setup.ts';
+import type { Condition, LabColour } from '../contract/setup.ts';
 import { putEntry, readEntries } from './document.ts';
-import { LiveAir, LiveCondition, LiveId, LivePlan, LiveUnreliable } from './layout.ts';
+import { LiveAir, LiveCondition, LiveId, LiveUnreliable } from './layout.ts';
 
 /** Picture id → air colour picked by a person. */
 export function readAir(doc: Y.Doc): Map<string, LabColour> {
@@ -38,9 +38,4 @@ export function readUnreliable(doc: Y.Doc): Map<string, string> {
 /** @param reason At most 400 characters; null = the plane is reliable. */
 export function setUnreliable(doc: Y.Doc, planeId: string, reason: string | null): void {
   putEntry(doc, 'unreliable', planeId, reason);
-}
-
-/** The planned ladder, far to near, or null. */
-export function readPlan(doc: Y.Doc): PlannedPlane[] | null {
-  return readEntries(doc, 'plan', z.literal('ladder'), LivePlan).get('ladder') ?? null;
 }

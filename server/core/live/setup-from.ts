@@ -9,8 +9,9 @@ import type { Setup, SetupPlane } from '../contract/setup.ts';
 import { Problem } from '../problem.ts';
 import { readOutlinesOf, readPaintingOutlines } from './outlines.ts';
 import { readFocus, readMeant, readPhoto } from './painting.ts';
+import { readPlanToMeasure } from './plan/taken-plan.ts';
 import { MOST_PLANES, readPlanes } from './planes.ts';
-import { readAir, readConditions, readPlan, readUnreliable } from './scene.ts';
+import { readAir, readConditions, readUnreliable } from './scene.ts';
 
 export interface LiveSetupSource {
   setup: Y.Doc;
@@ -57,7 +58,7 @@ export function setupFrom(source: LiveSetupSource): Setup {
     air: airFrom(setup, referenceId, paintingId),
     focus: readFocus(painting),
     meant: meantFrom(painting, setup),
-    plan: readPlan(setup),
+    plan: readPlanToMeasure(setup),
   };
 }
 

@@ -22,7 +22,6 @@ import {
   LiveNodKey,
   LiveOutline,
   LivePhoto,
-  LivePlan,
   LivePlane,
   LiveReadingId,
   LiveResult,
@@ -31,6 +30,9 @@ import {
 } from './layout.ts';
 import { parseMark } from './marks.ts';
 import { ReferenceOutlineKey } from './outlines.ts';
+import { frameFits } from './plan/frame-of-painting.ts';
+import { planEntryFits } from './plan/plan-entries.ts';
+import { wallEntryFits } from './wall.ts';
 
 /** Whether the entry under `key` is well formed. `value` is what the root map holds there. */
 type EntryCheck = (key: string, value: unknown) => boolean;
@@ -51,9 +53,10 @@ export const SHAPES: Record<RoomKind, Record<string, RootShape>> = {
     air: { fits: plain(LiveId, LiveAir), most: 200 },
     conditions: { fits: plain(LiveCondition, YES), most: 20 },
     unreliable: { fits: plain(LiveId, LiveUnreliable), most: 60 },
-    plan: { fits: plain(z.literal('ladder'), LivePlan), most: 1 },
+    plan: { fits: planEntryFits, most: 600 },
     answers: { fits: plain(LiveId, LiveAnswer), most: 4000 },
     hidden: { fits: plain(LiveId, LiveHidden), most: 4000 },
+    wall: { fits: wallEntryFits, most: 2 },
   },
   painting: {
     outlines: { fits: plain(LiveId, LiveOutline), most: 60 },
@@ -65,6 +68,7 @@ export const SHAPES: Record<RoomKind, Record<string, RootShape>> = {
     allows: { fits: plain(LiveLeave, YES), most: 1 },
     cards: { fits: cardFits, most: 400 },
     said: { fits: saidFits, most: 1 },
+    frame: { fits: frameFits, most: 1 },
     result: { fits: resultFits, most: 2 },
   },
   marks: {

@@ -148,7 +148,7 @@ function answered(answer: LiveAnswer | undefined, lead: string | undefined): Ans
 }
 
 /** Where a measured card stands among the live planes; null when its plane is gone. */
-function keyOf(card: AdjustmentCard, ids: PlaneIds): string | null {
+export function cardKeyOf(card: AdjustmentCard, ids: PlaneIds): string | null {
   if (card.plane === null) return card.actions[0]?.part === 'photo' ? 'photo' : 'picture';
   const id = ids.get(card.plane);
   return id ? `plane-${id}` : null;
@@ -169,7 +169,9 @@ function measuredCard(card: AdjustmentCard, key: string, source: CardSource, ids
       measured,
       readings: card.readings,
       source: theirs.why === undefined ? (readings[0]?.source ?? null) : null,
-      meantKeys: [...new Set(readings.flatMap((reading) => meantKeyOf(reading, ids) ?? []))],
+      // Nobody means a photograph to be dark or small: what it shows is photographed again.
+      meantKeys:
+        key === 'photo' ? [] : [...new Set(readings.flatMap((reading) => meantKeyOf(reading, ids) ?? []))],
       healthLine: card.healthLine || rewritten,
       changed: Object.keys(theirs).length > 0,
       ...answered(source.answers.get(key), card.readings[0]),
@@ -235,7 +237,7 @@ function measuredCards(source: CardSource, ids: PlaneIds): Placed[] {
   const ranked = [...cards.filter(({ open }) => open), ...cards.filter(({ open }) => !open)];
   const taken = new Set<string>();
   return ranked.flatMap((card) => {
-    const key = keyOf(card, ids);
+    const key = cardKeyOf(card, ids);
     if (key === null || taken.has(key)) return [];
     taken.add(key);
     return [measuredCard(card, key, source, ids)];

@@ -8,7 +8,7 @@ import { chromaOf, hueDegOf } from '../colour/lab.ts';
 import type { LabColour } from '../contract/setup.ts';
 import { Noise } from '../readings/noise.ts';
 import { STEP_L } from './nine-steps.ts';
-import { jointTrust, type Trust } from './patch-words.ts';
+import { jointTrust, type Trust } from './trust.ts';
 
 /** @param off Half a 90 % interval in the same unit; 0 = as exact as the picture. */
 export interface ReadFigure {

@@ -6,12 +6,10 @@
  * the deviations are those of `readings/noise.ts`.
  */
 import { difference2000 } from '../colour/difference.ts';
-import { type Grade, Noise } from '../readings/noise.ts';
+import { Noise } from '../readings/noise.ts';
 import { stepsInWords } from './nine-steps.ts';
 import type { Patch } from './patch.ts';
-
-/** `exact` for a reference, which is taken as it is; else the grade of the painting's photo. */
-export type Trust = 'exact' | Grade;
+import { jointTrust, type Trust } from './trust.ts';
 
 export interface PatchSource {
   readonly patch: Patch;
@@ -30,12 +28,6 @@ const HALF_90 = 1.645;
 const NEUTRAL = 4;
 const GREYED = 16;
 const MIDDLING = 36;
-
-/** The least that two sources together can be trusted: `exact` only where both are. */
-export function jointTrust(one: Trust, other: Trust): Trust {
-  const order: Trust[] = ['exact', 'A', 'B', 'C'];
-  return order[Math.max(order.indexOf(one), order.indexOf(other))] ?? 'C';
-}
 
 /** `neutral`, `greyed`, `of middling strength`, `strong`. */
 export function strengthWords(chroma: number): string {

@@ -17,7 +17,7 @@ import { figuresOfPlane, type PlaneInput, tellsAirShare } from './plane-figures.
 import type { Prepared } from './prepare.ts';
 
 /** Rim that is left out around every plane, as a share of the long side. */
-const RIM = 0.006;
+export const RIM = 0.006;
 
 export interface PlaneToMeasure {
   readonly name: string;

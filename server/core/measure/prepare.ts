@@ -14,7 +14,7 @@ import { clipMap, type MeasurablePlate } from '../image/raster.ts';
 /** Blur before colour figures, as a share of the long side. */
 const COLOUR_BLUR = 0.0015;
 /** Blur that fine detail is measured against, as a share of the long side. */
-const DETAIL_BLUR = 0.004;
+export const DETAIL_BLUR = 0.004;
 /** Long side under which detail and edges are not measured, pixels. */
 export const DETAIL_LIMIT_PX = 1200;
 /** Blur, in pixels, from which the plate is halved first: nothing that remains is lost by it. */

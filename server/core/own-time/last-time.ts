@@ -69,6 +69,7 @@ function saidOnCard(card: ShownCard): SaidThen {
     words: card.words.what,
     state: answer?.state ?? 'open',
     answer: answer?.words ?? '',
+    went: null,
   };
 }
 
@@ -79,5 +80,6 @@ function saidInRemark(mark: Mark, answer: LiveAnswer | undefined, planes: PlaneN
     words: mark.text.trim(),
     state: markState(answer),
     answer: answer?.words ?? '',
+    went: null,
   };
 }

@@ -71,6 +71,7 @@ function actionOf({ part, direction, amountL }: Lever, grade: Grade): CardAction
     part,
     direction,
     amount: amountL === null ? null : amountInWords(amountL, grade),
+    amountL: amountL === null ? null : Math.abs(amountL),
     words: `${PART_WORDS[part] ?? part}: ${verb}${about}`,
     how,
     mixes,

@@ -83,11 +83,11 @@ function roomAndSize(scene: Scene): Observation[] {
     const times = Math.sqrt(p / r);
     const kind = scene.planes.find(({ name }) => name === plane.name)?.kind;
     if (kind !== 'sky' && times >= SIZE) {
-      const sentence = `The ${label} is about ${times.toFixed(1)} times as large as in the photo.`;
+      const sentence = `The ${label} is about ${times.toFixed(1)} times as large as in the reference.`;
       return [{ id: 'size', planes: [plane.name], sentence }];
     }
     if (Math.abs(p - r) < ROOM) return [];
-    const sentence = `The ${label} takes ${p > r ? 'more' : 'less'} room than in the photo: ${Math.round(p * 100)} % instead of ${Math.round(r * 100)} %.`;
+    const sentence = `The ${label} takes ${p > r ? 'more' : 'less'} room than in the reference: ${Math.round(p * 100)} % instead of ${Math.round(r * 100)} %.`;
     return [{ id: 'room', planes: [plane.name], sentence }];
   });
 }

@@ -107,6 +107,8 @@ export interface CaptureFacts {
   sideRatioError: number | null;
   /** Short side of the painting in the photo, pixels. */
   shortSidePx: number | null;
+  /** Whether the painting reaches over nearly all of the photo, across or down. */
+  fillsPhoto: boolean | null;
   /** True when the photo is out of focus or shaken. */
   soft: boolean | null;
   /** Largest distance between two cards in the a*b* plane. */

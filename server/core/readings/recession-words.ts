@@ -47,26 +47,40 @@ const TARGET: Record<MeasureDocument['target'], { of: string; as: string }> = {
   none: { of: 'of the way', as: 'meant' },
 };
 
-const PARTS = ['', 'about a quarter', 'about half', 'about three quarters'];
+/** How far something goes back compared with its target; parts are `a quarter` to `three quarters` of the way. */
+export type Extent = 'as far' | 'farther' | 'less far' | 'forward' | 'hardly' | Part;
+type Part = 'a quarter' | 'half' | 'three quarters';
+
+const PARTS: readonly Part[] = ['a quarter', 'half', 'three quarters'];
+
+/** As much as doubt and grade let be said: at grade C, or without one, `as far`, `farther` or `less far` alone. */
+export function extentOf({ figure, interval }: Achieved, grade: PhotoGrade): Extent {
+  const [low, high] = interval ?? [figure, figure];
+  if ((low <= 1 && high >= 1) || Math.abs(figure - 1) <= AS_FAR) return 'as far';
+  if (figure > 1) return 'farther';
+  if (!speaksOfAmounts(grade)) return 'less far';
+  if (high < 0) return 'forward';
+  const unit = grade === 'A' ? 1 : 2;
+  const quarters = Math.min(4 - unit, Math.round((figure * 4) / unit) * unit);
+  return PARTS[quarters - 1] ?? 'hardly';
+}
 
 /** @returns One phrase that follows the plane's name, for example "goes about half of the reference’s way back into the air". */
 export function recessionWords(
-  { figure, interval }: Achieved,
+  achieved: Achieved,
   target: MeasureDocument['target'],
   grade: PhotoGrade,
 ): string {
   const { of, as } = TARGET[target];
-  const [low, high] = interval ?? [figure, figure];
-  const asFar = (low <= 1 && high >= 1) || Math.abs(figure - 1) <= AS_FAR;
+  const extent = extentOf(achieved, grade);
   if (!speaksOfAmounts(grade)) {
-    if (asFar) return `goes back as far as ${as}, as far as this photo tells`;
-    return figure < 1 ? `goes back less far than ${as}` : `goes back farther than ${as}`;
+    return extent === 'as far'
+      ? `goes back as far as ${as}, as far as this photo tells`
+      : `goes back ${extent} than ${as}`;
   }
-  if (asFar) return `goes back into the air as far as ${as}`;
-  if (figure > 1) return `goes back farther into the air than ${as}`;
-  if (high < 0) return 'comes forward instead of going back';
-  const unit = grade === 'A' ? 1 : 2;
-  const quarters = Math.min(4 - unit, Math.round((figure * 4) / unit) * unit);
-  if (quarters <= 0) return 'hardly goes back into the air';
-  return `goes ${PARTS[quarters]} ${of} back into the air`;
+  if (extent === 'as far') return `goes back into the air as far as ${as}`;
+  if (extent === 'farther') return `goes back farther into the air than ${as}`;
+  if (extent === 'forward') return 'comes forward instead of going back';
+  if (extent === 'hardly') return 'hardly goes back into the air';
+  return `goes about ${extent} ${of} back into the air`;
 }

@@ -106,6 +106,61 @@ describe('npm run plan', () => {
   );
 
   it(
+    'plans by the wishes of the setup, and by words that go before them',
+    async () => {
+      const wishes = {
+        count: 3,
+        strength: 0,
+        air: 'photograph',
+        handles: { meadow: { dark: 12, chroma: 0.5 } },
+      };
+      const setup = await file('wishes.json', JSON.stringify({ ...SETUP, wishes }));
+      const plain = await file('plain.json', JSON.stringify({ ...SETUP, wishes: { strength: 0 } }));
+      const ladderOf = async (...words: string[]) =>
+        Document.parse(JSON.parse((await run(photo, '--json', ...words)).out)).ladder;
+      const [own, usual] = [await ladderOf('--setup', setup), await ladderOf('--setup', plain)];
+      expect(own[1]?.dark).toBeCloseTo(12, 0);
+      expect(own[1]?.chroma).toBeCloseTo((usual[1]?.chroma ?? 0) / 2, 1);
+      expect(own[2]?.mid).toBeCloseTo(usual[2]?.mid ?? 0, 6);
+      const more = await ladderOf('--setup', setup, '--strength', '2', '--air', '80,10,-6', '--count', '2');
+      expect(more[1]?.warmCool).not.toBeCloseTo(own[1]?.warmCool ?? 0, 0);
+      expect(more[1]?.mid).toBeCloseTo(more[2]?.mid ?? 0, 6);
+      // Measuring takes the same setup, and leaves the wishes alone.
+      const taken = await file('taken.json', JSON.stringify({ ...SETUP, wishes, plan: own }));
+      const measured = await runHeadless('measure', photo, photo, '--setup', taken, '--json');
+      expect(JSON.parse(measured.out)).toMatchObject({ target: 'plan' });
+      expect(JSON.parse(measured.out).planes[1].planned.dark).toBeCloseTo(12, 0);
+    },
+    PATIENT_MS,
+  );
+
+  it(
+    'refuses wishes that say nothing, unknown ones by name',
+    async () => {
+      expectRefusal(
+        await run(photo, '--count', '2.5'),
+        /--count is a whole number from 1 to 12, not '2\.5'/,
+        2,
+      );
+      expectRefusal(await run(photo, '--strength', 'much'), /--strength is 0 to 4, not 'much'/, 2);
+      expectRefusal(
+        await run(photo, '--air', 'pea soup'),
+        /--air is one of photograph, blue, .*not 'pea soup'/,
+        2,
+      );
+      expectRefusal(await run(photo, '--air', '80,-2'), /--air is one of/, 2);
+      const odd = await file('odd.json', JSON.stringify({ ...SETUP, wishes: { mood: 'calm' } }));
+      expectRefusal(await run(photo, '--setup', odd), /unknown key 'mood' at wishes/);
+      const handle = { ...SETUP, wishes: { handles: { meadow: { hue: 3 } } } };
+      expectRefusal(
+        await run(photo, '--setup', await file('handle.json', JSON.stringify(handle))),
+        /unknown key 'hue' at wishes\.handles\.meadow/,
+      );
+    },
+    PATIENT_MS,
+  );
+
+  it(
     'proposes planes without a setup, and prints tables to read',
     async () => {
       const { status, out } = await run(photo);

@@ -2,7 +2,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cssMatrix } from '#app/_easel/frame.ts';
-import { planePlaces } from '#app/_easel/plane-places.ts';
 import { previewSetup } from '#app/_easel/preview-setup.ts';
 import { ridgePath } from '#app/_easel/shape-path.ts';
 import { squaredFrameOf } from '#app/_easel/squared-frame.ts';
@@ -10,6 +9,7 @@ import { thinned } from '#app/_easel/stroke-points.ts';
 import type { PlaneView } from '#app/_live/board-live-types.ts';
 import { caretAfter } from '#app/_talk/caret.ts';
 import type { FractionPoint, Outline } from '#server/core/contract/setup.ts';
+import { planePlaces } from '#server/core/planes/plane-places.ts';
 
 const CORNERS: [FractionPoint, FractionPoint, FractionPoint, FractionPoint] = [
   [0.1, 0.15],

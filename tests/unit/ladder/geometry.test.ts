@@ -1,8 +1,8 @@
 import { converter, formatHex } from 'culori';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { AXIS_GREYS, heightOfLightness, ladderGeometry } from '#app/_ladder/geometry.ts';
-import { plane, result } from './a-document.ts';
+import { AXIS_GREYS, heightOfLightness, ladderGeometry } from '#server/core/ladder/geometry.ts';
+import { gap, plane, result } from './a-document.ts';
 
 describe('the value axis', () => {
   test('runs from white at the top to black at the bottom, a tenth of the height a step', () => {
@@ -51,6 +51,19 @@ describe('the bars', () => {
     const alone = ladderGeometry([result('sky', null, plane(1, 2, 3)), result('sea', null, plane(1, 2, 3))]);
     expect(alone.columns.map(({ painting }) => painting?.x)).toEqual([0.25, 0.75]);
     expect(alone.targetLines).toEqual([]);
+  });
+
+  test('of the target are the planned ones where a plan is the target, whatever the reference shows', () => {
+    const colours = { dark: '#111111', mid: '#848484', light: '#f1f1f1' };
+    const planned = { ...gap({ dark: 50, mid: 60, light: 80 }), colours };
+    const held = ladderGeometry([
+      { ...result('sky', plane(80, 90, 95), plane(70, 85, 95)), planned: null },
+      { ...result('field', plane(20, 40, 60), plane(10, 30, 60)), planned },
+    ]);
+    expect(held.columns[0]?.target).toBeNull();
+    expect(held.columns[1]?.target).toMatchObject({ middle: 0.4, colours });
+    expect(held.columns[1]?.target?.top).toBeCloseTo(0.2, 12);
+    expect(held.columns[1]?.target?.height).toBeCloseTo(0.3, 12);
   });
 
   test('keep a column without a bar for a plane whose darks were not taken', () => {

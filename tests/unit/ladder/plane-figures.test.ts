@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { digitsFor, doubted } from '#app/_ladder/doubted.ts';
 import { gapText, huesText, measureText, stepText } from '#app/_ladder/measure-rows.ts';
-import { planeDoubt, planeFigures } from '#app/_ladder/plane-figures.ts';
+import { barsInWords, planeDoubt, planeFigures } from '#app/_ladder/plane-figures.ts';
 import type { PlaneResult } from '#server/core/contract/measures.ts';
 import { plane, result } from './a-document.ts';
 
@@ -61,6 +61,21 @@ describe('the figures under a plane', () => {
     expect(planeFigures(massif({ mid: 9, chroma: 30 }), null)).toHaveLength(3);
   });
 
+  test('say only which way a difference goes where no amount may be said', () => {
+    for (const grade of ['C', null] as const) {
+      const plain = within(massif({ dark: -30, mid: 26, light: 3 }), 20, 20);
+      expect(textOf(planeFigures(plain, grade))).toEqual({
+        lights: 'about the same',
+        middle: 'lighter',
+        darks: 'darker',
+      });
+      expect(planeDoubt(plain, grade)).toBeNull();
+    }
+    expect(planeFigures(massif({}), 'C').map(({ text }) => text)).toEqual(['—', '—', '—']);
+    const sea = result('sea', null, plane(31, 47, 62));
+    expect(textOf(planeFigures(sea, 'C'))).toMatchObject({ middle: 'value 4.7' });
+  });
+
   test('give the painting’s own values where there is no target', () => {
     const sea = result('sea', null, { ...plane(31, 47, 62), chroma: 12.6, warmCool: 4.2 });
     expect(textOf(planeFigures(sea, 'A'))).toEqual({
@@ -74,8 +89,31 @@ describe('the figures under a plane', () => {
 
   test('stand over how far off they may be', () => {
     expect(planeDoubt(within(massif({ mid: 1 }), 3.4, 5.2), 'A')).toBe('± 0.3 step, 5 C*');
-    expect(planeDoubt(within(massif({ mid: 1 }), 9.9, 16), 'C')).toBe('± 1.0 step');
+    expect(planeDoubt(within(massif({ mid: 1 }), 9.9, 16), 'B')).toBe('± 1.0 step, 16 C*');
     expect(planeDoubt(massif({ mid: 1 }), 'A')).toBeNull();
+  });
+});
+
+describe('the bars in words', () => {
+  const massifAt = (dark: number | null) => result('massif', plane(30, 52, 71), plane(dark, 47, 66), {});
+
+  test('tell where the target’s bar stands and then the painting’s, on the scale that is drawn', () => {
+    expect(barsInWords(massifAt(24), 'reference', 'A')).toEqual([
+      'reference: darks at value 3.0, middle 5.2, lights 7.1.',
+      'painting: darks at value 2.4, middle 4.7, lights 6.6.',
+    ]);
+  });
+
+  test('give whole values where the photo carries no amount, and no target where there is none', () => {
+    expect(barsInWords(massifAt(24), 'none', 'C')).toEqual([
+      'painting: darks at value 2, middle 5, lights 7.',
+    ]);
+  });
+
+  test('leave out a bar that is not drawn', () => {
+    const [said, ...more] = barsInWords(massifAt(null), 'reference', 'A');
+    expect(said).toBe('reference: darks at value 3.0, middle 5.2, lights 7.1.');
+    expect(more).toEqual([]);
   });
 });
 

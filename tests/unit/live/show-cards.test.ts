@@ -94,6 +94,11 @@ describe('the painter’s answers', () => {
       'C2-p-ridge',
     ]);
   });
+
+  test('a card on the photo itself asks for another photo, which nobody can mean otherwise', () => {
+    const { open } = shown({ measured: [card(['G1'], null)] });
+    expect(open.find(({ key }) => key === 'photo')).toMatchObject({ meantKeys: [] });
+  });
 });
 
 describe('a teacher’s changes', () => {

@@ -13,12 +13,13 @@ import {
   withOnly,
   withPerson,
 } from '#app/_marks/mark-filter.ts';
-import { arrowPath, markPlace, spotWords } from '#app/_marks/mark-shape.ts';
+import { arrowPath, spotWords } from '#app/_marks/mark-shape.ts';
 import { readingWords } from '#app/_talk/patch-words.tsx';
 import { markWords } from '#app/_words/en-marks.ts';
 import { declareRoots, documentFrom } from '#server/core/live/document.ts';
 import { MARK_KINDS, ROOT_KEYS } from '#server/core/live/layout.ts';
 import { MARK_POINTS } from '#server/core/live/mark-kinds.ts';
+import { markPlace } from '#server/core/live/mark-place.ts';
 import { type Mark, putMark, readMarks } from '#server/core/live/marks.ts';
 import { readNods, setNod } from '#server/core/live/nods.ts';
 import { markState } from '#server/core/live/remarks.ts';
@@ -165,7 +166,9 @@ describe('a sample of colour', () => {
     expect((b?.hueDeg?.amount ?? 1) % 10).toBe(0);
     expect(patchReading(lab, 'C')).toBeNull();
     expect(readingWords({ lab }, 'C')).not.toMatch(/\d/);
-    expect(readingWords({ lab }, 'A')).toMatch(/^value 5\.2 ± 0\.3, L\* 52 ± 3, C\* 13 ± 5, hue 105° ± \d+°/);
+    expect(readingWords({ lab }, 'A')).toMatch(
+      /^value 5\.2 ± 0\.3, L\* 52 ± 3, chroma 13 ± 5, hue 105° ± \d+°/,
+    );
   });
 
   test('has no hue where its chroma is within its own doubt', () => {

@@ -62,8 +62,8 @@ describe('last time', () => {
     expect(last).toMatchObject({ pictureId: 's1', sameState: false });
     expect(last?.at).toBe(new Date(ASKED - 8000).toISOString());
     expect(last?.remarks).toEqual([
-      { key: 'm1', where: 'ridge', words: 'Lift it.', state: 'tried', answer: 'with a rag' },
-      { key: 'm2', where: '', words: 'Soften.', state: 'open', answer: '' },
+      { key: 'm1', where: 'ridge', words: 'Lift it.', state: 'tried', answer: 'with a rag', went: null },
+      { key: 'm2', where: '', words: 'Soften.', state: 'open', answer: '', went: null },
     ]);
   });
 
@@ -77,6 +77,7 @@ describe('last time', () => {
         words: 'darks: lift about half a step',
         state: 'done',
         answer: '',
+        went: null,
       },
     ]);
   });

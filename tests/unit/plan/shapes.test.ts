@@ -12,7 +12,7 @@ import { FAULTS, type ShapeCase, shapeCase } from '#tests/fixtures/plan/shape-ca
 
 const CASES = Array.from({ length: 10 }, (_, at) => 4 + at);
 const RIGHT = 0.9;
-const PATIENT_MS = 300_000;
+const PATIENT_MS = 600_000;
 
 function sceneOf({ widthPx, heightPx, samples, planes }: ShapeCase, focus: [number, number] | null = null) {
   const raster = encodedRaster(widthPx, heightPx, samples);
@@ -22,7 +22,7 @@ const suggested = (drawn: ShapeCase, focus: [number, number] | null = null, mean
   suggestionsOf(sceneOf(drawn, focus), meant);
 
 describe('on rendered landscapes', () => {
-  it(`finds the fault in at least 90 % of ${FAULTS.length * CASES.length}, each kind in most`, {
+  it(`finds the fault in at least 90 % of ${FAULTS.length * CASES.length}, 9 of 10 of each kind`, {
     timeout: PATIENT_MS,
   }, () => {
     const found = FAULTS.map((fault) => {
@@ -31,7 +31,7 @@ describe('on rendered landscapes', () => {
       );
       return { fault, hits: hits.length };
     });
-    for (const { fault, hits } of found) expect(hits, fault).toBeGreaterThan(CASES.length / 2);
+    for (const { fault, hits } of found) expect(hits, fault).toBeGreaterThanOrEqual(RIGHT * CASES.length);
     const all = found.reduce((sum, { hits }) => sum + hits, 0);
     expect(all / (FAULTS.length * CASES.length)).toBeGreaterThanOrEqual(RIGHT);
   });

@@ -83,6 +83,7 @@ const UNKNOWN: CaptureFacts = {
   crookedDeg: null,
   sideRatioError: null,
   shortSidePx: null,
+  fillsPhoto: null,
   soft: null,
   cardsApart: null,
   wet: null,

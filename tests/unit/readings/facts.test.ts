@@ -163,6 +163,7 @@ describe('capture facts', () => {
       crookedDeg: 2,
       sideRatioError: null,
       shortSidePx: 1500,
+      fillsPhoto: true,
       soft: false,
       wet: null,
     };

@@ -266,3 +266,18 @@ describe('noise', () => {
     expect(speaking(heavy(40), 'V4')).toHaveLength(0);
   });
 });
+
+describe('a small painting', () => {
+  const said = (fillsPhoto: boolean) =>
+    readings((scene) => {
+      Object.assign(scene.facts.capture, { shortSidePx: 1065, fillsPhoto });
+    }).find(({ id }) => id === 'G6')?.sentence;
+
+  test('is asked for from nearer where there is wall around it', () => {
+    expect(said(false)).toMatch(/shorter side .* 1065 pixels .* Step closer/);
+  });
+
+  test('is asked for in a larger photo where it fills this one already', () => {
+    expect(said(true)).toMatch(/shorter side has only 1065 pixels\. Take or save a larger photo/);
+  });
+});

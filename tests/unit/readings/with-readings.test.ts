@@ -61,7 +61,7 @@ const FACTS: PhotoFacts = {
     crookedDeg: 0,
     sideRatioError: 0,
   },
-  ...{ shortSidePx: 1500, soft: false, glareShare: 0, wet: null, notes: [] },
+  ...{ shortSidePx: 1500, fillsPhoto: true, soft: false, glareShare: 0, wet: null, notes: [] },
 };
 const photographed = (prepared: Prepared, facts: Partial<PhotoFacts> = {}): Prepared => ({
   ...prepared,

@@ -6,6 +6,7 @@
  * lit haze and never a strong colour; lightness near that of a horizon sky, the violets a little deeper, as towards evening.
  */
 import { chromaOf, rgbFromLab } from '../../colour/lab.ts';
+import type { LikelyAir } from '../../contract/plan-wishes.ts';
 import type { LabColour } from '../../contract/setup.ts';
 
 export const LIKELY_AIRS = {
@@ -19,8 +20,7 @@ export const LIKELY_AIRS = {
   'blue-green': { L: 82, a: -10, b: -6 },
   /** A low sun: everything far turns towards pale orange. */
   warm: { L: 84, a: 5, b: 18 },
-} as const satisfies Record<string, LabColour>;
-export type LikelyAir = keyof typeof LIKELY_AIRS;
+} as const satisfies Record<LikelyAir, LabColour>;
 
 /** Fog is grey or white (common practice; Leonardo, Richter 1883, sections 305, 459). */
 export const FOG_AIR: LabColour = { L: 84, a: 0, b: -2 };

@@ -9,6 +9,9 @@ import { pullsOf, thingsOf } from '../shapes/pull.ts';
 import type { ShapeScene } from '../shapes/shape-scene.ts';
 import type { WeighedPatch } from '../weight/balance.ts';
 
+/** Places at which the skyline is kept: frames are judged by the thousand. */
+const SKYLINE_PLACES = 150;
+
 /** x0, y0, x1, y1 in 0..1 of the picture. */
 export type Box = readonly [x0: number, y0: number, x1: number, y1: number];
 
@@ -20,8 +23,9 @@ export interface CropScene {
   readonly foreground: Uint32Array;
   readonly columns: number;
   readonly rows: number;
-  /** Lower end of the sky at each column, 0..1; empty where there is no sky. */
+  /** Lower end of the sky at places spread evenly over the width, 0..1; empty where there is no sky. */
   readonly skyline: Float64Array;
+  /** Those that weigh anything. */
   readonly patches: readonly WeighedPatch[];
   readonly things: readonly WeighedPatch[];
   /** The marked focus, or else the place that pulls most; null where nothing does. */
@@ -49,6 +53,14 @@ export function nearestPlane({ planes }: ShapeScene): number {
   return last > 0 && planes[last]?.kind !== 'sky' ? last : -1;
 }
 
+/** Every so many columns of a skyline, at most `SKYLINE_PLACES` of them. */
+function spread(line: readonly number[]): Float64Array {
+  const step = Math.max(1, Math.ceil(line.length / SKYLINE_PLACES));
+  return Float64Array.from({ length: Math.floor(line.length / step) }, (_, at) => {
+    return line[Math.floor((at + 0.5) * step)] as number;
+  });
+}
+
 export function cropScene(scene: ShapeScene): CropScene {
   const { columns, rows, planes, weighed, picture, focus } = scene;
   const nearest = nearestPlane(scene);
@@ -61,8 +73,8 @@ export function cropScene(scene: ShapeScene): CropScene {
     rows,
     sky: sumsOf(scene, (label) => planes[label]?.kind === 'sky'),
     foreground: sumsOf(scene, (label) => label === nearest),
-    skyline: Float64Array.from(skyline(scene), (y) => y / rows),
-    patches: weighed.patches,
+    skyline: spread(skyline(scene)).map((y) => y / rows),
+    patches: weighed.patches.filter(({ weight }) => weight > 0),
     things,
     focus: focus ?? pull?.at ?? null,
     marked: focus !== null,

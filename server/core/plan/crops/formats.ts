@@ -62,6 +62,28 @@ function canvasFormats(): Format[] {
 /** Plain formats first. */
 export const FORMATS: readonly Format[] = [...PLAIN, ...canvasFormats()];
 
+export interface CanvasChoice {
+  /** As it is sold, lying or standing. */
+  readonly name: string;
+  /** Width / height. */
+  readonly ratio: number;
+  /** The format of that proportion. */
+  readonly format: string;
+}
+
+/** Every usual canvas, lying and standing, square ones once. */
+export function canvasChoices(): CanvasChoice[] {
+  return CANVAS_SIZES.flatMap((size) => {
+    const ratio = size.long / size.short;
+    const ways = ratio === 1 ? [true] : [true, false];
+    return ways.map((lying) => {
+      const own = lying ? ratio : 1 / ratio;
+      const name = canvasName(size, lying);
+      return { name, ratio: own, format: FORMATS.find((format) => same(format.ratio, own))?.name ?? name };
+    });
+  });
+}
+
 /** Names of real canvases, at most three, that a frame of this proportion fills. @param ratio width / height. */
 export function canvasesFor(ratio: number): string[] {
   const long = Math.max(ratio, 1 / ratio);

@@ -2,8 +2,9 @@
  * What a frame holds, and how well it does as a picture.
  *
  * In the flow: crop scene + frame -> [judge] -> search, reasons. Rules: what matters is large; nothing is cut; the sky
- * and an empty foreground stay under a third each; the horizon and the focus keep out of the middle; weight is answered.
- * Sources: Poore 1903, chs. III, IV; Harrison 1909, pp. 89-97; thirds of sky and foreground: common practice, no source.
+ * and an empty foreground stay under a third each, but there is ground to enter by and air over the land; nothing idle
+ * lies along the sides; the horizon and the focus keep out of the middle; weight is answered.
+ * Sources: Poore 1903, chs. III, IV; Harrison 1909, pp. 89-97; thirds, air and idle sides: common practice, no source.
  * How much each counts is an own estimate, set on rendered scenes kept for tuning. Pure.
  */
 import { type Balance, heavierSide, leverOf, type WeighedPatch } from '../weight/balance.ts';
@@ -19,20 +20,32 @@ const AT_EDGE = 0.08;
 /** Strong places of a side: its thirds. */
 const THIRDS_REACH = 0.07;
 
+/** Least share of the nearest plane to enter by, and of sky as air over the land, where the picture has them. */
+const ENTRANCE = 0.2;
+const AIR = 0.25;
+/** Share of the frame's width that may lie empty along a side before it does nothing. */
+const IDLE = 0.15;
+
 /** What each trait counts in the score. */
 const COUNTS = {
   kept: 3,
-  large: 0.25,
-  cut: 3,
+  large: 0.5,
+  cut: 2,
+  /** For each thing that is cut, however little it weighs. */
+  cutEach: 0.04,
   crowded: 0.8,
-  empty: 3,
-  halved: 0.5,
-  horizonThird: 0.25,
-  lever: 0.35,
+  emptySky: 3,
+  emptyFront: 4,
+  noEntrance: 3.7,
+  noAir: 2.2,
+  idle: 0.6,
+  halved: 0.35,
+  horizonThird: 0.2,
+  lever: 0.3,
   centred: 0.5,
-  edge: 1,
-  outside: 3,
-  strongPlace: 0.35,
+  edge: 1.5,
+  outside: 3.3,
+  strongPlace: 0.25,
 } as const;
 
 export interface Judged {
@@ -62,6 +75,9 @@ interface Held {
   cutWeight: number;
   crowded: number;
   readonly cut: WeighedPatch[];
+  /** How far the outermost things keep from the frame's sides, in frames; below 0 where one is cut. */
+  left: number;
+  right: number;
 }
 
 /** Share of a thing's own box that lies in the frame. */
@@ -84,9 +100,14 @@ function isCrowded(thing: Box, box: Box): boolean {
 }
 
 function heldIn({ things }: CropScene, box: Box): Held {
-  const held: Held = { kept: 0, cutWeight: 0, crowded: 0, cut: [] };
+  const held: Held = { kept: 0, cutWeight: 0, crowded: 0, cut: [], left: 1, right: 1 };
+  const wide = box[2] - box[0];
   for (const thing of things) {
     const inside = insideShare(thing.box, box);
+    if (inside > 0) {
+      held.left = Math.min(held.left, (thing.box[0] - box[0]) / wide);
+      held.right = Math.min(held.right, (box[2] - thing.box[2]) / wide);
+    }
     if (inside <= 1 - CUT.most) continue;
     if (inside < 1 - CUT.least) {
       held.cut.push(thing);
@@ -99,8 +120,9 @@ function heldIn({ things }: CropScene, box: Box): Held {
   return held;
 }
 
-function horizonIn({ skyline, columns }: CropScene, [x0, y0, x1, y1]: Box): number | null {
-  const inside = skyline.slice(Math.round(x0 * columns), Math.max(1, Math.round(x1 * columns))).sort();
+function horizonIn({ skyline }: CropScene, [x0, y0, x1, y1]: Box): number | null {
+  const places = skyline.length;
+  const inside = skyline.slice(Math.round(x0 * places), Math.max(1, Math.round(x1 * places))).sort();
   const middle = inside[Math.floor(inside.length / 2)];
   if (middle === undefined || middle <= y0 || middle >= y1) return null;
   return (middle - y0) / (y1 - y0);
@@ -130,9 +152,27 @@ function horizonScore(horizon: number | null): number {
   return COUNTS.horizonThird * nearThird(horizon) - COUNTS.halved * nearness(horizon, 0.5, 0.07);
 }
 
-/** By how much sky and foreground go beyond a third each. */
-function emptiness(sky: number, foreground: number): number {
-  return Math.max(0, sky - THIRD) ** 1.5 + Math.max(0, foreground - THIRD) ** 1.5;
+const beyond = (share: number, most: number): number => Math.max(0, share - most);
+
+/** What too much or too little of sky and of the nearest plane costs. */
+function shareCost(sky: number, foreground: number): number {
+  return (
+    COUNTS.emptySky * beyond(sky, THIRD) ** 1.5 +
+    COUNTS.emptyFront * beyond(foreground, THIRD) ** 1.5 +
+    COUNTS.noEntrance * beyond(ENTRANCE, foreground) +
+    COUNTS.noAir * beyond(AIR, sky)
+  );
+}
+
+/** What things at the frame cost: cut, crowded, or so far in that a side lies idle. @param all weight of all things. */
+function thingCost({ cutWeight, crowded, cut, left, right }: Held, all: number): number {
+  const share = (weight: number): number => (all > 0 ? weight / all : 0);
+  return (
+    COUNTS.cut * share(cutWeight) +
+    COUNTS.cutEach * cut.length +
+    COUNTS.crowded * share(crowded) +
+    COUNTS.idle * (beyond(left, IDLE) + beyond(right, IDLE))
+  );
 }
 
 /** @param box inside the picture. */
@@ -153,9 +193,8 @@ export function judge(scene: CropScene, box: Box): Judged {
   const score =
     COUNTS.kept * share(held.kept) -
     COUNTS.large * Math.log(wide * high) -
-    COUNTS.cut * share(held.cutWeight) -
-    COUNTS.crowded * share(held.crowded) -
-    COUNTS.empty * emptiness(sky, foreground) -
+    thingCost(held, all) -
+    shareCost(sky, foreground) -
     COUNTS.lever * Math.abs(lever) +
     horizonScore(horizon) +
     focusScore(focus);

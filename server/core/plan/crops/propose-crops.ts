@@ -14,8 +14,16 @@ import type { Judged } from './judge.ts';
 import { reasonsFor } from './reasons.ts';
 import { bestFrames, overlapOf } from './search.ts';
 
-/** What a frame loses in rank for wholly covering one ranked before it, in units of the score. */
-const SAME_AGAIN = 0.5;
+/**
+ * What a frame loses in rank for its overlap with one ranked before it, in units of the score; and for each part of the
+ * overlap beyond which both are nearly one picture in two formats.
+ */
+const SAME_AGAIN = 0.6;
+const NEARLY = { overlap: 0.75, loses: 2 } as const;
+
+/** A frame that leaves out less than this share of the photograph is no picture found inside it, and comes last. */
+const LEAST_LEFT_OUT = 0.05;
+const WHOLE: Box = [0, 0, 1, 1];
 
 export interface Crop {
   readonly format: string;
@@ -57,6 +65,16 @@ interface Ranked {
   readonly judged: Judged;
 }
 
+function isNearlyWhole({ judged }: Ranked): boolean {
+  return overlapOf(judged.box, WHOLE) > 1 - LEAST_LEFT_OUT;
+}
+
+/** Pictures inside the photograph first, then what is nearly the photograph itself. */
+function inOrder(frames: readonly Ranked[]): Ranked[] {
+  const ranked = inRank(frames);
+  return [...ranked.filter((frame) => !isNearlyWhole(frame)), ...ranked.filter(isNearlyWhole)];
+}
+
 /** By score, each next one losing for what those before it show already. */
 function inRank(frames: readonly Ranked[]): Ranked[] {
   const left = frames.map((frame) => ({ frame, seen: 0 }));
@@ -64,7 +82,8 @@ function inRank(frames: readonly Ranked[]): Ranked[] {
   while (left.length > 0) {
     const worth = (at: number): number => {
       const candidate = left[at] as (typeof left)[number];
-      return candidate.frame.judged.score - SAME_AGAIN * candidate.seen;
+      const { frame, seen } = candidate;
+      return frame.judged.score - SAME_AGAIN * seen - NEARLY.loses * Math.max(0, seen - NEARLY.overlap);
     };
     const best = left.reduce((most, _, at) => (worth(at) > worth(most) ? at : most), 0);
     const [taken] = left.splice(best, 1) as [(typeof left)[number]];
@@ -76,8 +95,11 @@ function inRank(frames: readonly Ranked[]): Ranked[] {
   return ranked;
 }
 
-/** @param scene planes may be none: shares are 0 then. */
-export function proposeCrops(scene: ShapeScene): Crops {
+/**
+ * @param scene planes may be none: shares are 0 then.
+ * @param longSidePx of the photograph itself: pixels left to paint from are counted in it. Left out = the plate's.
+ */
+export function proposeCrops(scene: ShapeScene, longSidePx?: number): Crops {
   const { widthPx, heightPx } = scene.picture;
   if (Math.min(widthPx, heightPx) < LEAST_CROP_PX) {
     return {
@@ -101,13 +123,14 @@ export function proposeCrops(scene: ShapeScene): Crops {
     heightPx,
     scene.planes.map(({ outline }) => outline),
   );
-  const crops = inRank(frames).map(({ format, ratio, judged }): Crop => {
+  const enlarged = longSidePx === undefined ? 1 : longSidePx / Math.max(widthPx, heightPx);
+  const crops = inOrder(frames).map(({ format, ratio, judged }): Crop => {
     const shares = countShares(scene, labels, judged.box);
     return {
       format,
       box: judged.box,
       ...shares,
-      reasons: reasonsFor({ ...judged, ...shares }, seen, canvasesFor(ratio)),
+      reasons: reasonsFor({ ...judged, ...shares }, seen, { canvases: canvasesFor(ratio), enlarged }),
     };
   });
   return { crops, notes: [] };

@@ -54,10 +54,17 @@ function focusReason({ focus }: Judged, { marked }: CropScene): string[] {
   return [`${what} stands ${percent(x)} across and ${percent(y)} down.`];
 }
 
-/** @param canvases real canvases that the frame fills. */
-export function reasonsFor(judged: Judged, scene: CropScene, canvases: readonly string[]): string[] {
+interface Real {
+  /** Real canvases that the frame fills. */
+  readonly canvases: readonly string[];
+  /** Pixels of the photograph to one of the scene, along a side. */
+  readonly enlarged: number;
+}
+
+export function reasonsFor(judged: Judged, scene: CropScene, { canvases, enlarged }: Real): string[] {
   const [x0, y0, x1, y1] = judged.box;
-  const pixels = `${Math.round((x1 - x0) * scene.widthPx)} x ${Math.round((y1 - y0) * scene.heightPx)}`;
+  const [wide, high] = [(x1 - x0) * scene.widthPx * enlarged, (y1 - y0) * scene.heightPx * enlarged];
+  const pixels = `${Math.round(wide)} x ${Math.round(high)}`;
   return [
     roomReason(judged),
     ...horizonReason(judged),

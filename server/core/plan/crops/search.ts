@@ -14,7 +14,7 @@ const SMALLEST = 0.36;
 /** Places along one side at most, for each size. */
 const PLACES = 13;
 /** Overlap over union from which two frames of one format are nearly the same. */
-const ALIKE = 0.6;
+const ALIKE = 0.7;
 /** Refining: moves and sizes tried, as shares of the frame, halved each round. */
 const FIRST_MOVE = 0.03;
 const ROUNDS = 4;

@@ -4,13 +4,13 @@
  * In the flow: groups + planned air + strength -> [amounts] -> rungs. Pure. In depths (−ln t, which add up along the way:
  * Koschmieder 1924) at strength s: planned = photograph's + the larger of s · 0.22 · place (another fifth of its own
  * light for every plane, counted from the nearest), and min(1, s) · what its darks need to be no darker than those of
- * the plane before it (at most half its light). Never less than that of a nearer plane. The fifth and the half are our
+ * the plane before it that is neither snow nor water (at most half its light). Never less than that of a nearer plane. The fifth and the half are our
  * own choice; that darks climb from plane to plane is common practice, no source.
  */
 import { luminanceFromLightness } from '../../colour/lab.ts';
 import type { LabColour } from '../../contract/setup.ts';
 import { LEAST_THROUGH } from '../air/through-air.ts';
-import type { Group } from './group-planes.ts';
+import { type Group, setsDarks } from './group-planes.ts';
 
 /** Depth that the usual air adds from plane to plane: a fifth of the light. */
 const USUAL_STEP = -Math.log(0.8);
@@ -28,7 +28,6 @@ interface Own {
   readonly depth: number;
   /** Luminance of the darks as they would be without air, Y/Yn; may lie under 0. */
   readonly darks: number;
-  readonly isSnow: boolean;
 }
 
 /** Means over the group's members, weighted by the area they take. */
@@ -42,11 +41,7 @@ function ownOf({ members }: Group, photo: LabColour | null): Own {
     depth -= share * Math.log(own);
     darks += (share * (luminanceFromLightness(dark ?? 0) - airLight * (1 - own))) / own;
   }
-  return {
-    depth: depth / weight,
-    darks: darks / weight,
-    isSnow: members.every(({ plane }) => plane.kind === 'snow'),
-  };
+  return { depth: depth / weight, darks: darks / weight };
 }
 
 /** Depth at which darks have the light of `wanted`; 0 where no amount of this air would lift them there. */
@@ -71,17 +66,17 @@ export function plannedThrough(
 ): number[] {
   const airLight = luminanceFromLightness(airs.planned.L);
   const through = land.map(() => 1);
-  let before: { depth: number; darks: number; isSnow: boolean } | null = null;
+  let [least, darksBefore]: [number, number | null] = [0, null];
   for (let at = land.length - 1; at >= 0; at--) {
-    const own = ownOf(land[at] as Group, airs.photo);
+    const group = land[at] as Group;
+    const own = ownOf(group, airs.photo);
     const usual = strength * airFactor * USUAL_STEP * (land.length - 1 - at);
-    const needed: number =
-      before && darksClimb && !before.isSnow ? depthForDarks(own.darks, before.darks, airLight) : 0;
+    const needed = darksBefore !== null && darksClimb ? depthForDarks(own.darks, darksBefore, airLight) : 0;
     const forDarks = Math.min(1, strength) * Math.min(MOST_FOR_DARKS, Math.max(0, needed - own.depth));
-    const depth: number = Math.max(own.depth + Math.max(usual, forDarks), before?.depth ?? 0);
+    const depth = Math.max(own.depth + Math.max(usual, forDarks), least);
     through[at] = Math.exp(-depth);
-    const seen = own.darks * Math.exp(-depth) + airLight * (1 - Math.exp(-depth));
-    before = { depth, darks: seen, isSnow: own.isSnow };
+    least = depth;
+    if (setsDarks(group)) darksBefore = own.darks * Math.exp(-depth) + airLight * (1 - Math.exp(-depth));
   }
   return through;
 }

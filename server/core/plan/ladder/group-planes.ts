@@ -20,6 +20,11 @@ export interface Group {
   readonly members: readonly Member[];
 }
 
+/** Whether a nearer plane's darks say how deep darks may be there: snow has none of its own, water mirrors the sky's light. */
+export function setsDarks({ members }: Group): boolean {
+  return !members.every(({ plane: { kind } }) => kind === 'snow' || kind === 'water');
+}
+
 function middleOf({ members }: Group): LabColour {
   const sum = { L: 0, a: 0, b: 0 };
   let weight = 0;

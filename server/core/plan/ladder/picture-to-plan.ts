@@ -11,6 +11,8 @@ import type { Prepared } from '../../measure/prepare.ts';
 
 export interface PlaneToPlan {
   readonly name: string;
+  /** What a person's handle of it is kept under, where that is not its name. */
+  readonly key?: string;
   readonly kind: PlaneKind;
   readonly measures: PlaneMeasures;
   /** Blurred linear RGB, 0..1, of the cells within the rim, interleaved. */
@@ -39,13 +41,14 @@ function colourOfCells(linear: Float32Array, cells: Int32Array): Float32Array {
 export function pictureToPlan(
   prepared: Prepared,
   measured: PictureMeasures,
-  planes: readonly { readonly name: string; readonly kind: PlaneKind }[],
+  planes: readonly { readonly name: string; readonly kind: PlaneKind; readonly key?: string }[],
 ): PictureToPlan {
   const cells = cellsByPlane(measured.kept, planes.length);
   return {
     air: measured.air,
-    planes: planes.map(({ name, kind }, at) => ({
+    planes: planes.map(({ name, kind, key }, at) => ({
       name,
+      ...(key === undefined ? {} : { key }),
       kind,
       measures: measured.planes[at] as PlaneMeasures,
       linear: colourOfCells(prepared.linear, cells[at] as Int32Array),

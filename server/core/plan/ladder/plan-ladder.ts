@@ -5,23 +5,41 @@
  * Each plane's own pixels are taken out of the photograph's air and seen through the planned one (Koschmieder 1924);
  * nothing is added as a constant unless a person does so by hand.
  */
-import type { PlannedPlane } from '../../contract/setup.ts';
+import type { PlaneHandle } from '../../contract/plan-wishes.ts';
+import type { LabColour, PlannedPlane } from '../../contract/setup.ts';
 import { Problem } from '../../problem.ts';
+import type { AirChange } from '../air/through-air.ts';
 import { type Airs, plannedThrough } from './amounts.ts';
-import { type Group, groupPlanes, type Member } from './group-planes.ts';
+import { type Group, groupPlanes, type Member, setsDarks } from './group-planes.ts';
 import type { PictureToPlan, PlaneToPlan } from './picture-to-plan.ts';
 import { groupName, type Planned, planNotes } from './plan-notes.ts';
 import { plannedAir } from './planned-air.ts';
-import { rungOf } from './rungs.ts';
+import { changeOf, type Rung, rungOf } from './rungs.ts';
 import { type SceneEffects, sceneEffects } from './scene-conditions.ts';
 import { transmissionsOf } from './transmissions.ts';
-import { type LadderWishes, type PlaneHandle, USUAL_WISHES } from './wishes.ts';
+import { type LadderWishes, USUAL_WISHES } from './wishes.ts';
 
 export interface LadderPlan {
   /** One rung a measured plane, far to near, under its own name; planes grouped into one share their figures. */
   readonly ladder: PlannedPlane[];
   /** Whole sentences: what was decided and why, and what does not recede. */
   readonly notes: string[];
+  /** Those of them that say what does not recede, or no screen shows. */
+  readonly amiss: string[];
+  /** The air that is planned with. */
+  readonly air: LabColour | null;
+  /** Which rungs are planned as one plane: the group's number, in the ladder's order. */
+  readonly together: number[];
+  /** For drawing, in the ladder's order. */
+  readonly colours: Rung['colours'][];
+  /** What the plan does to the light of each rung's plane before anything done by hand; in the ladder's order. */
+  readonly changes: PlannedChange[];
+}
+
+export interface PlannedChange {
+  readonly air: AirChange;
+  /** Planned t over the photograph's, above 0; 1 for the sky. */
+  readonly through: number;
 }
 
 function checkWishes({ strength, handles }: LadderWishes): void {
@@ -65,9 +83,14 @@ function grouped(
   return { groups, notes };
 }
 
+/** What a handle of the plane is kept under. */
+function keyOf({ key, name }: PlaneToPlan): string {
+  return key ?? name;
+}
+
 function handleOf(group: Group, handles: LadderWishes['handles']): PlaneHandle | null {
-  const found = group.members.find(({ plane }) => Object.hasOwn(handles, plane.name));
-  return (found && handles[found.plane.name]) ?? null;
+  const found = group.members.find(({ plane }) => Object.hasOwn(handles, keyOf(plane)));
+  return (found && handles[keyOf(found.plane)]) ?? null;
 }
 
 function plannedGroups(
@@ -84,11 +107,14 @@ function plannedGroups(
   });
   return groups.map((group) => {
     const handle = handleOf(group, wishes.handles);
+    const t = through[land.indexOf(group)] ?? 1;
     return {
       name: groupName(group.members.map(({ plane }) => plane.name)),
       isSky: group.isSky,
-      rung: rungOf(group, through[land.indexOf(group)] ?? 1, airs, handle),
+      setsDarks: setsDarks(group),
+      rung: rungOf(group, t, airs, handle),
       handle,
+      through: t,
     };
   });
 }
@@ -110,16 +136,27 @@ function ladderOf(groups: readonly Group[], planned: readonly Planned[]): Planne
   });
 }
 
+/** What happens to the light of each plane, in the ladder's order. */
+function changesOf(groups: readonly Group[], planned: readonly Planned[], airs: Airs): PlannedChange[] {
+  return groups.flatMap(({ members }, at) => {
+    const { through } = planned[at] as Planned;
+    return members.map((member) => ({
+      air: changeOf(member, through, airs),
+      through: member.through === null ? 1 : through / (airs.photo ? member.through : 1),
+    }));
+  });
+}
+
 /** What the plan leaves out, and wishes that meet nothing. */
 function leftOut(picture: PictureToPlan, { handles }: LadderWishes): string[] {
-  const names = new Set(picture.planes.map(({ name }) => name));
+  const keys = new Set(picture.planes.map(keyOf));
   return [
     ...picture.planes
       .filter(({ measures }) => measures.mid === null)
       .map(({ name, measures }) => `The plan leaves out the ${name}. ${measures.notes[0] ?? ''}`.trim()),
     ...Object.keys(handles)
-      .filter((name) => !names.has(name))
-      .map((name) => `No plane is called '${name}', so what was set by hand for it changes nothing.`),
+      .filter((key) => !keys.has(key))
+      .map((key) => `No plane is called '${key}', so what was set by hand for it changes nothing.`),
   ];
 }
 
@@ -133,7 +170,7 @@ export function planLadder(picture: PictureToPlan, wishes: Partial<LadderWishes>
   const planes = picture.planes.filter(({ measures }) => measures.mid !== null);
   if (planes.length === 0) {
     return {
-      ladder: [],
+      ...{ ladder: [], changes: [], amiss: [], air: picture.air, together: [], colours: [] },
       notes: [
         'No ladder is planned: no plane of the photograph could be measured. Outline its planes first.',
         ...leftOut(picture, all),
@@ -142,19 +179,17 @@ export function planLadder(picture: PictureToPlan, wishes: Partial<LadderWishes>
   }
   const effects = sceneEffects(all.conditions);
   const land = planes.filter(({ kind }) => kind !== 'sky');
-  const { air, notes: ofAir } = plannedAir(picture.air, all);
+  const { air, notes: ofAir, amiss: notShown } = plannedAir(picture.air, all);
   const { through, notes: ofAmounts } = transmissionsOf(land, picture.air);
   const { groups, notes: ofGroups } = grouped(membersOf(planes, through), all, effects);
-  const planned = plannedGroups(groups, { photo: picture.air, planned: air }, all, effects);
+  const airs = { photo: picture.air, planned: air };
+  const planned = plannedGroups(groups, airs, all, effects);
+  const amiss = [...notShown, ...planNotes(planned, air, effects)];
   return {
     ladder: ladderOf(groups, planned),
-    notes: [
-      ...ofAir,
-      ...ofAmounts,
-      ...effects.notes,
-      ...ofGroups,
-      ...planNotes(planned, air, effects),
-      ...leftOut(picture, all),
-    ],
+    changes: changesOf(groups, planned, airs),
+    ...{ amiss, air, together: groups.flatMap(({ members }, at) => members.map(() => at)) },
+    colours: groups.flatMap(({ members }, at) => members.map(() => (planned[at] as Planned).rung.colours)),
+    notes: [...ofAir, ...ofAmounts, ...effects.notes, ...ofGroups, ...amiss, ...leftOut(picture, all)],
   };
 }

@@ -6,11 +6,11 @@
  */
 import { difference1976 } from '../../colour/difference.ts';
 import { luminanceFromLightness } from '../../colour/lab.ts';
+import type { PlaneHandle } from '../../contract/plan-wishes.ts';
 import type { LabColour } from '../../contract/setup.ts';
 import { aboutAmount, shortName } from '../../readings/words.ts';
 import type { Rung } from './rungs.ts';
 import type { SceneEffects } from './scene-conditions.ts';
-import type { PlaneHandle } from './wishes.ts';
 
 const MERGED_L = 4;
 const MERGED_DE = 7;
@@ -22,9 +22,13 @@ const WORTH_SAYING = 0.02;
 export interface Planned {
   readonly name: string;
   readonly isSky: boolean;
+  /** False for snow and water: their darks ask nothing of the planes behind. */
+  readonly setsDarks: boolean;
   readonly rung: Rung;
   /** Null = nothing was done by hand. */
   readonly handle: PlaneHandle | null;
+  /** t in the plan; counts for nothing with the sky. */
+  readonly through: number;
 }
 
 function colourOf({ mid, a, b }: Rung): LabColour {
@@ -48,7 +52,7 @@ function touchesDarks(handle: PlaneHandle | null): boolean {
 
 function turned(far: Planned, near: Planned, effects: SceneEffects): string[] {
   const back = near.rung.dark - far.rung.dark;
-  if (back <= TURNED_L) return [];
+  if (back <= TURNED_L || !near.setsDarks) return [];
   const stands = `The darks of the ${far.name} are${aboutAmount(back, 'A')} darker than those of the ${near.name} before it.`;
   if (touchesDarks(far.handle) || touchesDarks(near.handle)) return [`${stands} Kept as you set it.`];
   if (effects.darksMayTurn) return [`${stands} Kept: ${effects.darksMayTurn}`];

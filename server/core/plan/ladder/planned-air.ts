@@ -4,13 +4,16 @@
  * In the flow: measured air + a person's choice + conditions -> [planned-air] -> amounts, rungs. Pure.
  */
 import { warmCoolKernel } from '../../colour/temperature.ts';
+import type { LikelyAir } from '../../contract/plan-wishes.ts';
 import type { LabColour } from '../../contract/setup.ts';
-import { FOG_AIR, LIKELY_AIRS, type LikelyAir, notShown, shownColour } from '../air/likely-airs.ts';
+import { FOG_AIR, LIKELY_AIRS, notShown, shownColour } from '../air/likely-airs.ts';
 import type { LadderWishes } from './wishes.ts';
 
 export interface PlannedAir {
   readonly air: LabColour;
   readonly notes: string[];
+  /** A wish that had to give way: an air that no screen shows. */
+  readonly amiss: string[];
 }
 
 /** A likely air says which colour; how light the air is stays as in the photograph, where that is known. */
@@ -39,17 +42,18 @@ export function plannedAir(measured: LabColour | null, wishes: LadderWishes): Pl
       notes: [
         `The photograph shows too little open sky to tell the colour of its air; the plan uses ${word} one. Pick it in the picture.`,
       ],
+      amiss: [],
     };
   }
   // At strength 0 the plan is the photograph, whatever the hour.
   const turnsWarm = wish === null && conditions.includes('low-sun') && strength > 0;
   return turnsWarm && warmCoolKernel(measured.a, measured.b) <= 0
     ? onScreen(likely('warm', measured))
-    : { air: measured, notes: [] };
+    : { air: measured, notes: [], amiss: [] };
 }
 
 function onScreen(asked: LabColour): PlannedAir {
   const air = shownColour(asked);
   const note = notShown(asked, air);
-  return { air, notes: note === null ? [] : [note] };
+  return { air, notes: [], amiss: note === null ? [] : [note] };
 }

@@ -6,6 +6,8 @@
  */
 import { difference1976 } from '../../colour/difference.ts';
 import { warmCoolKernel } from '../../colour/temperature.ts';
+import type { PlaneMeasures } from '../../contract/measures.ts';
+import type { PlaneHandle } from '../../contract/plan-wishes.ts';
 import type { LabColour } from '../../contract/setup.ts';
 import { type LabPlanes, labPlanesFromLinear } from '../../image/light-tables.ts';
 import { COLOUR_RANGE, LIGHTNESS_RANGE, percentiles } from '../../image/percentiles.ts';
@@ -14,7 +16,7 @@ import { type AirChange, airChange, changeAir, skyChange } from '../air/through-
 import type { Airs } from './amounts.ts';
 import type { Group, Member } from './group-planes.ts';
 import { handled } from './handle-plane.ts';
-import type { PlaneHandle } from './wishes.ts';
+import { rungColours } from './rung-colours.ts';
 
 /** Figures of one planned plane; those of `PlannedPlane` and the medians of a* and b*. */
 export interface Rung {
@@ -29,9 +31,12 @@ export interface Rung {
   readonly airDistance: number;
   /** Share of the plane's cells that had to be bent to be shown on a screen, 0..1. */
   readonly outside: number;
+  /** sRGB hex of its darks, middle and lights, for drawing. */
+  readonly colours: NonNullable<PlaneMeasures['colours']>;
 }
 
-function changeOf({ through }: Member, planned: number, airs: Airs): AirChange {
+/** From the photograph's air into the planned one, for one plane. @param planned t in the plan; counts for nothing with the sky. */
+export function changeOf({ through }: Member, planned: number, airs: Airs): AirChange {
   const photo = airs.photo ?? airs.planned;
   if (through === null) return skyChange(photo, airs.planned);
   // Where no air was seen, what the photograph shows is taken as the thing itself.
@@ -64,6 +69,7 @@ function figuresOf(colours: LabPlanes, air: LabColour): Omit<Rung, 'outside'> {
     strong,
     warmCool: warmCoolKernel(middle.a, middle.b),
     airDistance: difference1976(middle, air),
+    colours: rungColours(colours, { dark, mid, light }),
   };
 }
 

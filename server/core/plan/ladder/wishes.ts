@@ -1,30 +1,20 @@
 /**
- * What a person wishes of a planned ladder. Types only.
+ * What a person wishes of a planned ladder, with every wish filled in. Types, and the usual wishes.
+ *
+ * The shapes that travel stand in `contract/plan-wishes.ts`.
  */
-import type { Condition, LabColour } from '../../contract/setup.ts';
-import type { LikelyAir } from '../air/likely-airs.ts';
-
-/** What a person does to one plane by hand, after the air. */
-export interface PlaneHandle {
-  /** Shift of the whole plane, L*. */
-  readonly mid?: number;
-  /** The darks (5th percentile) wished for, L*; never above the plane's middle. */
-  readonly dark?: number;
-  /** Factor on chroma, 0 or more. */
-  readonly chroma?: number;
-  /** Shift of `warmCool`, + warmer. */
-  readonly warmCool?: number;
-}
+import type { PlaneHandle, WishedAir } from '../../contract/plan-wishes.ts';
+import type { Condition } from '../../contract/setup.ts';
 
 export interface LadderWishes {
   /** Number of planes, sky included; null = as many as there are (fewer in fog and at night). */
   readonly count: number | null;
   /** Colour of the planned air; null = the photograph's own, warm under a low sun. */
-  readonly air: 'photograph' | LikelyAir | LabColour | null;
+  readonly air: WishedAir | null;
   /** Air to add: 0 = as the photograph, 1 = usual. */
   readonly strength: number;
   readonly conditions: readonly Condition[];
-  /** By name of the plane. */
+  /** By key of the plane: its name, unless it has a key of its own. */
   readonly handles: Readonly<Record<string, PlaneHandle>>;
 }
 

@@ -16,12 +16,20 @@ const BAND = 0.025;
 /** Times as large as a patch from which another is wholly its ground: own estimate. */
 const GROUND = 1.5;
 
+/** Share of the picture's width that a patch reaches across, never less than a hundredth. */
+function across({ box: [x0, , x1] }: PatchFigures): number {
+  return Math.max(0.01, x1 - x0);
+}
+
 /**
  * How far a patch lies on another as a thing on its ground, 0..1: wholly where the other is at least 1.5 times as large,
- * not at all the other way round, and in between by the logarithm, so that a hair's breadth never swaps the two.
+ * not at all the other way round, and in between by the logarithm, so that a hair's breadth never swaps the two. How far
+ * each reaches across the picture counts as its size does: a sky beside a dark wood of its own size is still the ground,
+ * and what goes from side to side pulls to neither.
  */
-function liesOn(own: number, other: number): number {
-  return Math.min(1, Math.max(0, 0.5 + Math.log(other / own) / (2 * Math.log(GROUND))));
+function liesOn(own: PatchFigures, other: PatchFigures): number {
+  const larger = Math.log(other.size / own.size) + Math.log(across(other) / across(own));
+  return Math.min(1, Math.max(0, 0.5 + larger / (2 * Math.log(GROUND))));
 }
 
 /** Cells of another patch within the band, unmixed where there are any: number and sum of L*, by the other's number. */
@@ -80,7 +88,7 @@ function lookAround(
 function contrastOf(own: PatchFigures, around: Around, figures: readonly PatchFigures[]): number {
   let [weights, differences, most] = [0, 0, 0];
   for (const [other, { cells, sumL }] of around) {
-    const on = liesOn(own.size, (figures[other] as PatchFigures).size);
+    const on = liesOn(own, figures[other] as PatchFigures);
     weights += on * cells;
     differences += on * cells * Math.abs(own.lightness - sumL / cells);
     most = Math.max(most, on);

@@ -15,6 +15,7 @@ export interface PhotoKnown {
   readonly crookedDeg: number | null;
   readonly sideRatioError: number | null;
   readonly shortSidePx: number;
+  readonly fillsPhoto: boolean;
   readonly soft: boolean | null;
   readonly wet: boolean | null;
 }
@@ -47,6 +48,7 @@ export function captureFactsOf(
     crookedDeg: photo?.crookedDeg ?? null,
     sideRatioError: photo?.sideRatioError ?? null,
     shortSidePx: photo?.shortSidePx ?? null,
+    fillsPhoto: photo?.fillsPhoto ?? null,
     soft: photo?.soft ?? null,
     cardsApart: photo?.cardsApart ?? null,
     wet: photo?.wet ?? null,

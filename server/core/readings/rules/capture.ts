@@ -148,7 +148,7 @@ export const G6 = captureRule({
   inputs: 'short side in pixels; focus',
   threshold: 'under 1200 pixels, or out of focus',
   why: 'Detail and edges cannot be judged from a small or soft photo.',
-  look: ({ shortSidePx, soft }) => {
+  look: ({ shortSidePx, fillsPhoto, soft }) => {
     if (soft)
       return plain(
         true,
@@ -158,7 +158,9 @@ export const G6 = captureRule({
     return {
       amount: SHORT_SIDE_PX / Math.max(1, shortSidePx),
       limit: 1,
-      sentence: `The painting is only ${Math.round(shortSidePx)} pixels across. Step closer so that it fills the frame.`,
+      sentence: fillsPhoto
+        ? `The painting fills this photo, but its shorter side has only ${Math.round(shortSidePx)} pixels. Take or save a larger photo, ${SHORT_SIDE_PX} pixels or more.`
+        : `The shorter side of the painting has only ${Math.round(shortSidePx)} pixels in this photo. Step closer so that it fills the frame.`,
     };
   },
 });

@@ -15,6 +15,7 @@ const GOOD: PhotoFacts = {
   crookedDeg: 1,
   sideRatioError: 0.01,
   shortSidePx: 1600,
+  fillsPhoto: true,
   soft: false,
   glareShare: 0,
   wet: null,

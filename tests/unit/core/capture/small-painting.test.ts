@@ -22,6 +22,11 @@ describe('a painting small in its photo', () => {
     expect(notesOf(400, 300, {})).toEqual([]);
   });
 
+  it('is asked for from nearer only where it does not fill the photo already', () => {
+    expect(notesOf(400, 299, {})).toEqual([expect.stringMatching(/Post a larger photo of it\.$/)]);
+    expect(notesOf(500, 400, { corners: HALF })).toEqual([expect.stringMatching(/Step closer/)]);
+  });
+
   it('counts inside its corners and in the photo as it was taken', () => {
     expect(notesOf(500, 400, { corners: HALF })).toEqual([expect.stringContaining('only 200 pixels')]);
     expect(notesOf(500, 400, { corners: HALF }, 1000)).toEqual([]);

@@ -59,6 +59,7 @@ const facts = (cards: number): PhotoFacts => ({
   crookedDeg: null,
   sideRatioError: null,
   shortSidePx: 2000,
+  fillsPhoto: false,
   soft: null,
   glareShare: 0,
   wet: null,

@@ -236,6 +236,9 @@ describe('the target', () => {
     expect(planned.planes[1]?.gap).toMatchObject({ mid: -8, spread: 9, strong: 9, hue: null, share: null });
     expect(planned.planes[2]?.gap).toBeNull();
     expect(planned.planes[2]?.reference?.mid).toBe(40);
+    expect(planned.planes[1]?.planned).toMatchObject({ dark: 48, spread: 16, hue: null, colours: null });
+    expect(planned.planes[2]?.planned).toBeNull();
+    expect(document.planes[1]).not.toHaveProperty('planned');
   });
 
   it('is nothing for a painting from life', () => {

@@ -6,13 +6,8 @@ import { converter, differenceCiede2000, formatHex } from 'culori';
 import { describe, expect, it } from 'vitest';
 import { encodedRaster } from '#server/core/image/raster.ts';
 import { type Patch, patchAt } from '#server/core/look/patch.ts';
-import {
-  jointTrust,
-  patchDifference,
-  strengthWords,
-  type Trust,
-  temperatureWords,
-} from '#server/core/look/patch-words.ts';
+import { patchDifference, strengthWords, temperatureWords } from '#server/core/look/patch-words.ts';
+import { jointTrust, type Trust } from '#server/core/look/trust.ts';
 
 const toLab = converter('lab65');
 const toLinear = converter('lrgb');

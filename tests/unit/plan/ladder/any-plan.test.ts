@@ -11,7 +11,13 @@ const number = (min: number, max: number) => fc.double({ min, max, noNaN: true }
 const colour = fc.record({ L: number(2, 96), a: number(-30, 30), b: number(-30, 30) });
 const anyAir = fc.record({ L: number(-40, 160), a: number(-150, 150), b: number(-150, 150) });
 const handle = fc.record(
-  { mid: number(-120, 120), dark: number(-50, 150), chroma: number(-1, 20), warmCool: number(-200, 200) },
+  {
+    mid: number(-120, 120),
+    dark: number(-50, 150),
+    light: number(-50, 150),
+    chroma: number(-1, 20),
+    warmCool: number(-200, 200),
+  },
   { requiredKeys: [] },
 );
 const wishes: fc.Arbitrary<LadderWishes> = fc.record({

@@ -1,4 +1,4 @@
-/** What a planned ladder decides and says: airs, conditions, groups, handles, bad wishes. */
+/** What a planned ladder decides and says: airs, conditions, groups, handles. */
 import { describe, expect, it } from 'vitest';
 import { rgbFromLab } from '#server/core/colour/lab.ts';
 import { warmCoolKernel } from '#server/core/colour/temperature.ts';
@@ -6,29 +6,8 @@ import { LIKELY_AIRS } from '#server/core/plan/air/likely-airs.ts';
 import { planLadder } from '#server/core/plan/ladder/plan-ladder.ts';
 import { plannedAir } from '#server/core/plan/ladder/planned-air.ts';
 import { USUAL_WISHES } from '#server/core/plan/ladder/wishes.ts';
-import { isProblem } from '#server/core/problem.ts';
-import { hazed, madeUp } from './made-up.ts';
-
-const AIR = { L: 80, a: -2, b: -9 };
-const WOOD = [
-  { L: 14, a: -4, b: 8 },
-  { L: 30, a: -12, b: 20 },
-  { L: 46, a: -14, b: 30 },
-];
-const SKY = { name: 'sky', kind: 'sky' as const, colours: [AIR] };
-const wood = (name: string, through: number, colours = WOOD) => ({
-  name,
-  colours: colours.map((colour) => hazed(colour, AIR, through)),
-});
-const valley = () =>
-  madeUp([SKY, wood('far ridge', 0.35), wood('middle hill', 0.65), wood('meadow', 1)], AIR);
-
-const rungOf = (ladder: { name: string }[], name: string) => {
-  const found = ladder.find((rung) => rung.name === name);
-  if (!found) throw new Error(`No rung '${name}'.`);
-  return found as ReturnType<typeof planLadder>['ladder'][number];
-};
-const says = (notes: string[], part: RegExp) => notes.filter((note) => part.test(note));
+import { AIR, rungOf, SKY, says, valley, WOOD, wood } from './hazy-valley.ts';
+import { madeUp } from './made-up.ts';
 
 describe('a planned ladder of a hazy valley', () => {
   it('has one rung a plane, far to near, climbing and narrowing on its way back', () => {
@@ -205,6 +184,15 @@ describe('what does not recede', () => {
     expect(says(notes, /darker than those of/)).toHaveLength(0);
   });
 
+  it('is not asked of a plane behind water, which mirrors the light of the sky', () => {
+    const lake = { ...wood('lake', 1, pale), kind: 'water' as const };
+    const picture = madeUp([SKY, wood('dark wood', 0.95, dark), lake], AIR);
+    const land = madeUp([SKY, wood('dark wood', 0.95, dark), wood('field', 1, pale)], AIR);
+    const behind = (from: typeof picture) => rungOf(planLadder(from).ladder, 'dark wood').dark;
+    expect(behind(picture)).toBeLessThan(behind(land) - 5);
+    expect(says(planLadder(picture, { strength: 0 }).notes, /darker than those of/)).toEqual([]);
+  });
+
   it('is said of the photograph as it is', () => {
     const { notes } = planLadder(turned(), { strength: 0 });
     expect(says(notes, /darks of the dark wood are about .* darker than those of the field/)).toHaveLength(1);
@@ -249,47 +237,33 @@ describe('handles', () => {
     expect(by({ dark: 99 }).dark).toBeCloseTo(plain().mid, 3);
   });
 
+  it('set the lights and leave middle and darks', () => {
+    const wanted = plain().light + 9;
+    expect(by({ light: wanted }).light).toBeCloseTo(wanted, 0);
+    expect(by({ light: wanted }).mid).toBeCloseTo(plain().mid, 6);
+    expect(by({ light: wanted }).dark).toBeCloseTo(plain().dark, 6);
+    expect(by({ light: 1 }).light).toBeCloseTo(plain().mid, 3);
+  });
+
+  it('keep darks and lights where they were set while the whole plane moves', () => {
+    const after = by({ mid: 4, dark: plain().dark - 3, light: plain().light + 6 });
+    expect(after.mid - plain().mid).toBeCloseTo(4, 1);
+    expect(after.dark).toBeCloseTo(plain().dark - 3, 0);
+    expect(after.light).toBeCloseTo(plain().light + 6, 0);
+  });
+
+  it('belong to the key of a plane where it has one, whatever it is called', () => {
+    const picture = valley();
+    const planes = picture.planes.map((plane, at) => ({ ...plane, name: 'hill', key: `p${at}` }));
+    const { ladder, notes } = planLadder({ ...picture, planes }, { handles: { p2: { mid: 6 } } });
+    const before = planLadder({ ...picture, planes }).ladder;
+    expect(ladder.map(({ mid }, at) => mid - (before[at]?.mid ?? 0)).map(Math.round)).toEqual([0, 0, 6, 0]);
+    expect(says(notes, /changes nothing/)).toEqual([]);
+  });
+
   it('say when they meet no plane', () => {
     expect(
       says(planLadder(valley(), { handles: { lake: { mid: 3 } } }).notes, /No plane is called 'lake'/),
     ).toHaveLength(1);
-  });
-});
-
-describe('bad wishes', () => {
-  it.each([
-    { wishes: { strength: -1 }, part: /0 or more, not -1/ },
-    { wishes: { strength: Number.NaN }, part: /0 or more, not NaN/ },
-    { wishes: { handles: { meadow: { mid: Number.POSITIVE_INFINITY } } }, part: /is a number, not Infinity/ },
-  ])('are refused in one sentence: $wishes', ({ wishes, part }) => {
-    try {
-      planLadder(valley(), wishes);
-      expect.unreachable();
-    } catch (thrown) {
-      expect(isProblem(thrown)).toBe(true);
-      expect(String(thrown)).toMatch(part);
-    }
-  });
-
-  it('of a photograph without planes give an empty ladder that says so', () => {
-    const { ladder, notes } = planLadder({ planes: [], air: null });
-    expect(ladder).toEqual([]);
-    expect(says(notes, /No ladder is planned/)).toHaveLength(1);
-  });
-
-  it('of a photograph that is all sky give the sky', () => {
-    const { ladder } = planLadder(madeUp([SKY], AIR));
-    expect(ladder.map(({ name }) => name)).toEqual(['sky']);
-  });
-
-  it('of a plane that could not be measured leave it out, with the reason', () => {
-    const picture = madeUp([SKY, wood('twig', 0.5), wood('meadow', 1)], AIR);
-    const nothing = { mid: null, dark: null, notes: ['Not measured: it covers 0.10 % of the picture.'] };
-    const planes = picture.planes.map((plane, at) =>
-      at === 1 ? { ...plane, measures: { ...plane.measures, ...nothing } } : plane,
-    );
-    const { ladder, notes } = planLadder({ ...picture, planes });
-    expect(ladder.map(({ name }) => name)).toEqual(['sky', 'meadow']);
-    expect(says(notes, /leaves out the twig\. Not measured/)).toHaveLength(1);
   });
 });

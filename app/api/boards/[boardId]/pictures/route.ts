@@ -1,3 +1,4 @@
+import { answering } from '#server/http/homework.ts';
 import { refuseMissingRights, refusePosting } from '#server/http/picture-rules.ts';
 import { countCall, UPLOADING } from '#server/http/rate-limit.ts';
 import { handle } from '#server/http/respond.ts';
@@ -18,8 +19,12 @@ export const POST = handle<Params>(async (request, { params }) => {
   try {
     refusePosting(role, fields.kind);
     refuseMissingRights(fields);
-    const incoming = { boardId, painterId: visitor.personId, fields, temporaryPath, fileName, sizeBytes };
-    return Response.json(await services().takeInPicture(incoming), {
+    const answer = await answering({ visitor, role }, boardId, fields);
+    const file = { temporaryPath, fileName, sizeBytes };
+    const incoming = { boardId, painterId: visitor.personId, fields: answer.fields, ...file };
+    const taken = await services().takeInPicture(incoming);
+    await answer.settle(taken.id);
+    return Response.json(taken, {
       status: 201,
       headers: { 'cache-control': 'private, no-store' },
     });

@@ -1,0 +1,53 @@
+'use client';
+/**
+ * Once the page is alive: tells it what was filled in before, then does what was pressed or sent.
+ *
+ * In the flow: inline script (`early-script`) -> [early-presses] -> the field, the button, the form. IO: the DOM.
+ */
+import { useLayoutEffect } from 'react';
+
+/** Stands in the layout, so that it is alive with the whole page and not before. */
+export function EarlyPresses() {
+  useLayoutEffect(() => {
+    const early = window.veilstepEarly;
+    if (!early || early.alive) return;
+    early.alive = true;
+    const { press, sent, filled } = early;
+    setTimeout(() => {
+      for (const field of filled) tellFilled(field);
+      // The page takes in what was filled in before it is sent.
+      setTimeout(() => {
+        if (press?.isConnected) press.click();
+        if (sent?.form.isConnected) sent.form.requestSubmit(sent.by);
+      });
+    });
+  }, []);
+  return null;
+}
+
+/**
+ * React takes what a field holds when it comes alive for what it was told, so that the field is first put back to what
+ * the server wrote and then filled once more.
+ */
+function tellFilled(field: EventTarget): void {
+  if (field instanceof HTMLSelectElement) field.dispatchEvent(new Event('change', { bubbles: true }));
+  else if (field instanceof HTMLTextAreaElement) writeAgain(field, HTMLTextAreaElement.prototype);
+  else if (!(field instanceof HTMLInputElement)) return;
+  else if (field.type === 'checkbox' || field.type === 'radio') tickAgain(field);
+  else writeAgain(field, HTMLInputElement.prototype);
+}
+
+function tickAgain(field: HTMLInputElement): void {
+  if (field.checked === field.defaultChecked) return;
+  field.checked = field.defaultChecked;
+  field.click();
+}
+
+function writeAgain(field: HTMLInputElement | HTMLTextAreaElement, kind: object): void {
+  const { value, defaultValue } = field;
+  if (value === defaultValue) return;
+  field.value = defaultValue;
+  // Past React's own watch over the field, as a hand on the keys would write.
+  Object.getOwnPropertyDescriptor(kind, 'value')?.set?.call(field, value);
+  field.dispatchEvent(new Event('input', { bubbles: true }));
+}
