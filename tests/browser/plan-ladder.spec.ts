@@ -161,6 +161,30 @@ test('by keys alone: a handle, its undoing, an air picked from the picture; what
   await expect(page.getByRole('button', { name: 'Picked' })).toHaveAttribute('aria-pressed', 'true');
 });
 
+test('figures that are out of date cannot be taken: what is taken is what was asked for', async ({
+  guest,
+  server,
+}) => {
+  const { page, who } = await guest('Aslaug');
+  const { boardId } = await aBoard(server, who, 'A slow worker');
+  await page.goto(`${server.url}/boards/${boardId}/plan`);
+  await page.getByRole('tab', { name: 'Ladder' }).click();
+  await expect(handle(page, 'Darks of wood')).toBeVisible(PLANNED);
+  const take = page.getByRole('button', { name: 'Take this as the plan' });
+  await expect(take).toBeEnabled();
+  // From here on the worker is asked late, as on a machine with much else to do.
+  await page.evaluate(() => {
+    const post = Worker.prototype.postMessage;
+    Worker.prototype.postMessage = function (message: unknown, over?: unknown) {
+      setTimeout(() => post.call(this, message, over as StructuredSerializeOptions), 1500);
+    };
+  });
+  await page.getByRole('button', { name: 'Red-violet' }).click();
+  await expect(take).toBeDisabled();
+  await take.click();
+  await expect(page.getByText('This is the plan that was taken.')).toBeVisible();
+});
+
 test('a photograph without outlined planes says what to do; weight is told all the same', async ({
   guest,
   server,

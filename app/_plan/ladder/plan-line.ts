@@ -10,13 +10,16 @@ export class PlanLine {
   readonly #line = new QuestionLine<PlanQuestion, PlanAnswer>(
     () => new Worker(new URL('./plan.worker.ts', import.meta.url), { type: 'module' }),
   );
-  readonly #tell: (answer: PlanAnswer) => void;
+  readonly #tell: (answer: PlanAnswer, question: PlanQuestion) => void;
   readonly #failed: () => void;
   #busy = false;
   #next: PlanQuestion | null = null;
 
-  /** @param failed Called where the small copy could not be had, or the worker stopped. */
-  constructor(tell: (answer: PlanAnswer) => void, failed: () => void) {
+  /**
+   * @param tell Told the answer and the question that it answers, which may not be the newest one any more.
+   * @param failed Called where the small copy could not be had, or the worker stopped.
+   */
+  constructor(tell: (answer: PlanAnswer, question: PlanQuestion) => void, failed: () => void) {
     this.#tell = tell;
     this.#failed = failed;
   }
@@ -37,7 +40,7 @@ export class PlanLine {
     this.#busy = true;
     for (let question = this.#take(); question; question = this.#take()) {
       try {
-        this.#tell(await this.#line.ask(question));
+        this.#tell(await this.#line.ask(question), question);
       } catch {
         this.#failed();
       }

@@ -37,6 +37,8 @@ export type Moving = { wishes: Partial<Wished> } | { planeId: string; part: Hand
 export interface PlannedLadder {
   /** Null until it has come, or where no plane is outlined. */
   view: PlannedView | null;
+  /** False while `view` still shows what was asked before: not what is wished for now. */
+  current: boolean;
   /** Why nothing can be planned, or null. */
   sentence: string | null;
   failed: boolean;
@@ -102,9 +104,11 @@ interface Answered {
   view: PlannedView | null;
   sentence: string | null;
   failed: boolean;
+  /** What it answers. */
+  asked: { ground: PlanGround; wish: PlanWish } | null;
 }
 
-const NOT_YET: Answered = { pictureId: null, view: null, sentence: null, failed: false };
+const NOT_YET: Answered = { pictureId: null, view: null, sentence: null, failed: false, asked: null };
 
 /** The worker's answer to the newest question; the last one stays until it comes. */
 function useAnswer(ground: PlanGround | null, wish: PlanWish): Answered {
@@ -115,8 +119,9 @@ function useAnswer(ground: PlanGround | null, wish: PlanWish): Answered {
   const [line, setLine] = useState<PlanLine | null>(null);
   useEffect(() => {
     const opened = new PlanLine(
-      (answer) => {
-        if ('planned' in answer) setAnswered({ ...NOT_YET, pictureId, view: answer.planned });
+      (answer, question) => {
+        const asked = question.ask === 'ladder' ? question : null;
+        if ('planned' in answer) setAnswered({ ...NOT_YET, pictureId, asked, view: answer.planned });
         else if ('sentence' in answer) setAnswered({ ...NOT_YET, pictureId, sentence: answer.sentence });
       },
       () => setAnswered({ ...NOT_YET, pictureId, failed: true }),
@@ -189,10 +194,11 @@ export function PlannedLadderProvider({ children }: { children: ReactNode }) {
     const ofPlanes = [...handles].filter(([id, handle]) => known.has(id) && Object.keys(handle).length > 0);
     return { ...wishes, conditions, handles: Object.fromEntries(ofPlanes) };
   }, [wishes, conditions, handles, ground]);
-  const { view, sentence, failed } = useAnswer(ground, wish);
+  const { view, sentence, failed, asked } = useAnswer(ground, wish);
+  const current = asked?.ground === ground && asked?.wish === wish;
   const planned = useMemo<PlannedLadder>(
-    () => ({ view, sentence, failed, wishes, handles, ground, wish, move, ...write }),
-    [view, sentence, failed, wishes, handles, ground, wish, move, write],
+    () => ({ view, current, sentence, failed, wishes, handles, ground, wish, move, ...write }),
+    [view, current, sentence, failed, wishes, handles, ground, wish, move, write],
   );
   return <Context value={planned}>{children}</Context>;
 }

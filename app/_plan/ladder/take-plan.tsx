@@ -27,7 +27,7 @@ export function TakePlan() {
   const { board, may } = useBoardLive();
   const doc = useRoomDocument('setup');
   const { picture, frameId } = usePlanChoice();
-  const { view, wishes, wish } = usePlannedLadder();
+  const { view, current, wishes, wish } = usePlannedLadder();
   if (!doc || !view || view.rungs.length === 0) return null;
   const taken = readTaken(doc);
   const same = isTaken(view, taken);
@@ -46,8 +46,9 @@ export function TakePlan() {
   return (
     <div className={styles.take}>
       <p role="status">{same ? words.taken : taken ? words.takenAfter : ''}</p>
+      {/* A frame may have moved a moment ago: what is taken is what was asked for, never the figures before it. */}
       {may.setup ? (
-        <Button weight="main" disabled={same} onClick={take}>
+        <Button weight="main" disabled={same || !current} onClick={take}>
           {words.take}
         </Button>
       ) : null}
