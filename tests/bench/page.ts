@@ -100,14 +100,20 @@ async function openBoard(
   });
   await page.goto(`${server.url}/boards/${boardId}`, { waitUntil: 'load' });
   await page.getByRole('application').first().waitFor();
-  await page.waitForFunction(`performance.getEntriesByName('${REST_MARK}').length > 0`);
+  await page.evaluate(RESTED);
   await page.waitForLoadState('networkidle');
   await atRest(page);
   await Promise.all(reading);
   return { page, scriptBytes, atRest: new Set(await page.evaluate<string[]>(FETCHED_AT_REST)) };
 }
 
-/** A text, because what tsx makes of a function needs a helper that the page does not have. */
+/** Resolves once the page says that it is at rest. Texts, because what tsx makes of a function needs a helper that the page does not have. */
+const RESTED = `new Promise((resolve) => {
+  requestAnimationFrame(function look() {
+    if (performance.getEntriesByName('${REST_MARK}').length > 0) resolve();
+    else requestAnimationFrame(look);
+  });
+})`;
 const FETCHED_AT_REST = `performance
   .getEntriesByType('resource')
   .filter(({ startTime }) => startTime > performance.getEntriesByName('${REST_MARK}')[0].startTime)
