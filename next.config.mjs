@@ -17,8 +17,8 @@ export default {
   typescript: { ignoreBuildErrors: true },
   turbopack: {
     resolveAlias: {
-      // lib0 names Node's Buffer in a branch that no browser takes; without this its whole stand-in is sent along.
-      buffer: { browser: './app/_live/no-buffer.ts' },
+      // lib0 names Node's Buffer in a branch that no browser takes; without this Next's whole stand-in is sent along.
+      'next/dist/compiled/buffer': { browser: './app/_live/no-buffer.ts' },
       // Yjs warns through a printer of coloured text that brings shapes and a page's elements with it.
       'lib0/logging': { browser: './app/_live/plain-logging.ts' },
     },

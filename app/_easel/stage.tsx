@@ -49,7 +49,7 @@ export function Stage({ picture, frame, righted, hand, handNow, ...rest }: Stage
     ...{ views, placed, frame, handNow, swipe },
     seen: (at) => point(at && insideOf(at) ? { pictureId: picture.id, x: at[0], y: at[1] } : null),
   });
-  const { stage, sheet, placement } = placed;
+  const { stage, sheet, cut, placement } = placed;
   useLens(picture.id, frame, placed);
   const inside = useMemo<StageInside>(
     () => ({
@@ -79,7 +79,7 @@ export function Stage({ picture, frame, righted, hand, handNow, ...rest }: Stage
         {...handlers}
       >
         <div ref={sheet} className={styles.sheet} style={ratioOf(frame)}>
-          <div className={styles.cut}>
+          <div ref={cut} className={styles.cut}>
             <div className={styles.bent}>
               <PictureCopies
                 boardId={board.id}

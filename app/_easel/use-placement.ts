@@ -13,6 +13,8 @@ import { copyFor, type Placement, placementOf, type Size } from './view-transfor
 export interface Placed {
   stage: RefObject<HTMLDivElement | null>;
   sheet: RefObject<HTMLDivElement | null>;
+  /** What of the picture is shown, without what is marked on it. */
+  cut: RefObject<HTMLDivElement | null>;
   windowSize(): Size;
   placement(): Placement;
   /** The copy that is sharp enough at the present zoom. */
@@ -30,9 +32,22 @@ interface Settling {
   timer: ReturnType<typeof setTimeout> | undefined;
 }
 
+/**
+ * The caption stays under the picture, not under the empty part of its window, and the scale is as high as it. Told to
+ * those beside the window alone: hundreds of marks inside it would all be styled anew with every step of the hand.
+ */
+function tellBeside(stage: HTMLElement | null, slack: number, margin: number): void {
+  for (const beside of stage?.closest('figure')?.children ?? []) {
+    if (!(beside instanceof HTMLElement) || beside.contains(stage)) continue;
+    beside.style.setProperty('--slack', `${slack}px`);
+    beside.style.setProperty('--margin', `${margin}px`);
+  }
+}
+
 export function usePlacement(views: ViewStore, frame: Frame): Placed {
   const stage = useRef<HTMLDivElement>(null);
   const sheet = useRef<HTMLDivElement>(null);
+  const cut = useRef<HTMLDivElement>(null);
   const size = useRef<Size>({ width: 0, height: 0 });
   const [copy, setCopy] = useState<PictureSize>(640);
   const [whole, setWhole] = useState(true);
@@ -47,9 +62,13 @@ export function usePlacement(views: ViewStore, frame: Frame): Placed {
       element.style.transform = `translate(${left}px, ${top}px)`;
       element.style.width = `${width}px`;
       element.style.height = `${height}px`;
-      // Whatever lies in the picture's own frame is bent alike: `.bent` takes it from here.
-      element.style.setProperty('--bent', frame.matrix ? cssMatrix(frame.matrix, width, height) : 'none');
+      // Whatever lies in the picture's own frame is bent alike: `.bent` takes it from here. Not told to the whole sheet, for
+      // every mark on it would be styled anew.
+      const bent = frame.matrix ? cssMatrix(frame.matrix, width, height) : 'none';
+      cut.current?.style.setProperty('--bent', bent);
       settle.current.laid = { width, frame };
+      // From here on the style sheet need not know the window's size any more.
+      stage.current?.toggleAttribute('data-laid', true);
     },
     [frame],
   );
@@ -67,11 +86,7 @@ export function usePlacement(views: ViewStore, frame: Frame): Placed {
     } else if (laid?.frame === frame && laid.width === width) {
       element.style.transform = `translate(${left}px, ${top}px)`;
     } else layOut({ left, top, width, height });
-    // The caption stays under the picture, not under the empty part of its window.
-    const slack = Math.max(0, size.current.height - top - height);
-    const figure = stage.current?.closest('figure');
-    figure?.style.setProperty('--slack', `${slack}px`);
-    figure?.style.setProperty('--margin', `${Math.max(0, left)}px`);
+    tellBeside(stage.current, Math.max(0, size.current.height - top - height), Math.max(0, left));
     const needed = Math.max(width, height) * globalThis.devicePixelRatio;
     setCopy((kept) => copyFor(PICTURE_SIZES, Math.max(kept, needed)));
     setWhole(views.get().zoom <= 1);
@@ -96,5 +111,5 @@ export function usePlacement(views: ViewStore, frame: Frame): Placed {
   }, [lay]);
 
   const windowSize = useCallback(() => size.current, []);
-  return { stage, sheet, windowSize, placement, copy, whole };
+  return { stage, sheet, cut, windowSize, placement, copy, whole };
 }
