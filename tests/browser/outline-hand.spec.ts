@@ -102,7 +102,7 @@ test('planes are corrected by hand, and a second browser sees it', async ({ gues
     }).toPass();
     await page.keyboard.down('Shift');
     await hoverAt(page, 0.6, HILLS + 0.081);
-    expect(await lineAhead(page)).toHaveLength(2);
+    await expect.poll(() => lineAhead(page)).toHaveLength(2);
     await page.keyboard.up('Shift');
     await clickPoints(page, stageOf(page, 'Reference'), [
       [0.5, HILLS],
