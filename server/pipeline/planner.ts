@@ -6,7 +6,7 @@
  */
 import type { Pending } from '../core/contract/responses.ts';
 import type { PicturePlan } from '../core/plan/plan-picture.ts';
-import { isProblem } from '../core/problem.ts';
+import { isProblem, type Problem } from '../core/problem.ts';
 import { PLAN_SECONDS } from '../imaging/limits.ts';
 import { findPlan, savePlan } from '../store/measures.ts';
 import type { OneWorker } from './one-worker.ts';
@@ -14,16 +14,19 @@ import { type PlanInputs, readPlanInputs } from './plan-inputs.ts';
 import { FORMULA_VERSION } from './version.ts';
 
 export interface Planner {
-  /** The plan for the inputs as they are now, or what is being done about it. @throws Problem of `readPlanInputs`. */
+  /**
+   * The plan for the inputs as they are now, or what is being done about it.
+   *
+   * @throws Problem of `readPlanInputs`, and of inputs that cannot be planned from until they change.
+   */
   planOf(boardId: string, pictureId: string): Promise<PicturePlan | Pending>;
 }
 
-interface Refused {
-  readonly hash: string;
-  readonly sentence: string;
-  /** When it is tried again, by `performance.now()`; never for what stays as it is. */
-  readonly againAt: number;
-}
+/** Tried again at `againAt`, by `performance.now()`; or never, for what stays as it is. */
+type Refused = { readonly hash: string } & (
+  | { readonly sentence: string; readonly againAt: number }
+  | { readonly problem: Problem }
+);
 
 /** A machine that was busy may not be so in a minute. */
 const AGAIN_MS = 60_000;
@@ -55,7 +58,7 @@ export function createPlanner(
       } else if (thrown.code === 'picture-too-slow') {
         refused.set(pictureId, { hash, sentence: TOO_SLOW, againAt: performance.now() + AGAIN_MS });
       } else if (thrown.code !== 'stopping') {
-        refused.set(pictureId, { hash, sentence: thrown.message, againAt: Number.POSITIVE_INFINITY });
+        refused.set(pictureId, { hash, problem: thrown });
       }
     } finally {
       running.delete(hash);
@@ -68,8 +71,10 @@ export function createPlanner(
       const found = await findPlan(pictureId, inputs.hash);
       if (found) return found;
       const known = refused.get(pictureId);
-      if (known?.hash === inputs.hash && performance.now() < known.againAt)
-        return { pending: known.sentence };
+      if (known?.hash === inputs.hash) {
+        if ('problem' in known) throw known.problem;
+        if (performance.now() < known.againAt) return { pending: known.sentence };
+      }
       if (!running.has(inputs.hash)) {
         running.add(inputs.hash);
         void workOut(boardId, pictureId, inputs);

@@ -62,14 +62,15 @@ describe('a plan that could not be made', () => {
     expect(worker.run).toHaveBeenCalledTimes(2);
   });
 
-  it('for what it was made from is said, and not tried again until that changes', async () => {
+  it('for what it was made from is refused, and not tried again until that changes', async () => {
     const worker = refusing('outline-invalid');
     const planner = createPlanner(worker);
     const asked = async () => (await planner.planOf('board', 'picture')) as { pending: string };
     await asked();
-    await vi.waitFor(async () => expect((await asked()).pending).toMatch(/crosses itself/));
+    const refusal = { code: 'outline-invalid', message: expect.stringMatching(/crosses itself/) };
+    await vi.waitFor(() => expect(asked()).rejects.toMatchObject(refusal));
     vi.advanceTimersByTime(600_000);
-    expect((await asked()).pending).toMatch(/crosses itself/);
+    await expect(asked()).rejects.toMatchObject(refusal);
     expect(worker.run).toHaveBeenCalledTimes(1);
     vi.mocked(readPlanInputs).mockResolvedValue({ hash: 'another', job: {} as never });
     expect((await asked()).pending).toMatch(/^Looking for frames/);
