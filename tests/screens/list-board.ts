@@ -1,6 +1,6 @@
 /** The board screen and its states, on the demo board unless the name says otherwise. */
 import type { Locator, Page } from '@playwright/test';
-import { type At, isNarrow, type Screen } from './screen.ts';
+import { type At, isNarrow, quiet, type Screen } from './screen.ts';
 
 const BOARD = 'app/boards/[boardId]/page.tsx';
 
@@ -13,6 +13,23 @@ async function openBoard({ page, url, made }: At, name: BoardName): Promise<void
   await page.goto(`${url}/boards/${made.boards[name]}`);
   await stageOf(page, 'Painting').or(stageOf(page, 'Reference')).locator('img').first().waitFor();
 }
+
+/** The board's own records have come, so that it no longer says that it fetches them. */
+const fetched = (page: Page): Promise<void> =>
+  page.getByText('Fetching the planes').waitFor({ state: 'hidden' });
+
+/** The painting where it is shown: squared, and in the light of its cards, which is worked out on the spot. */
+async function paintingRighted({ page }: At): Promise<void> {
+  const painting = stageOf(page, 'Painting');
+  if (await painting.isVisible()) await painting.locator('canvas').first().waitFor();
+}
+
+/** What a way of looking lays over every picture shown is drawn. */
+const softened = ({ page }: At): Promise<unknown> =>
+  page.waitForFunction(() => {
+    const stages = [...document.querySelectorAll('[role="application"]')];
+    return stages.every((stage) => stage.querySelector('canvas[data-drawn]') !== null);
+  });
 
 /** The demo board with its figures there. */
 async function openDemo(at: At): Promise<void> {
@@ -27,6 +44,7 @@ async function openDemo(at: At): Promise<void> {
     .getByTitle(/on the pictures$/)
     .first()
     .waitFor();
+  await paintingRighted(at);
 }
 
 /** A state of the demo board, reached by what it offers. */
@@ -42,6 +60,12 @@ async function leaf({ page }: At, name: string): Promise<void> {
   await page.getByRole('tab', { name }).click();
 }
 
+/** Cards and readings of the demo: they stay folded until one has read what the painter wanted. */
+async function cards(at: At): Promise<void> {
+  await leaf(at, 'Talk');
+  await press(at, 'Now the cards and readings');
+}
+
 /** By the whole name, beside which a key may stand: a remark whose words hold the name is a button as well. */
 const press = ({ page }: At, name: string | RegExp) =>
   page
@@ -49,7 +73,7 @@ const press = ({ page }: At, name: string | RegExp) =>
     .first()
     .click();
 
-/** A place on the painting, 0..1 of it. */
+/** A place on the painting, 0..1 of it; one where no mark lies, which would be opened. */
 async function tap({ page }: At, x: number, y: number): Promise<void> {
   const box = await stageOf(page, 'Painting').locator('img').first().boundingBox();
   if (!box) throw new Error('The painting is not on the screen.');
@@ -86,6 +110,7 @@ export const BOARD_SCREENS: readonly Screen[] = [
     open: async ({ page, url, made }) => {
       await page.goto(`${url}/boards/${made.boards.empty}`);
       await page.getByRole('heading', { name: 'Begin with a picture' }).waitFor();
+      await fetched(page);
     },
   },
   {
@@ -117,7 +142,13 @@ export const BOARD_SCREENS: readonly Screen[] = [
         .waitFor();
     },
   },
-  { ...{ name: 'board-without-planes', page: BOARD }, open: (at) => openBoard(at, 'bare') },
+  {
+    ...{ name: 'board-without-planes', page: BOARD },
+    open: async (at) => {
+      await openBoard(at, 'bare');
+      await at.page.getByRole('button', { name: 'Find the planes' }).waitFor();
+    },
+  },
   {
     ...{ name: 'board-finding-planes', page: BOARD },
     open: async (at) => {
@@ -133,14 +164,12 @@ export const BOARD_SCREENS: readonly Screen[] = [
   demo('table', (at) => at.page.getByRole('button', { name: 'Table', exact: true }).click()),
   demo('talk', (at) => leaf(at, 'Talk')),
   demo('card-open', async (at) => {
-    await leaf(at, 'Talk');
-    await at.page
-      .getByRole('button', { expanded: false, name: /: |, .*(lift|bring|cool|warm|grey|lighten|darken)/i })
-      .first()
-      .click();
+    await cards(at);
+    await at.page.getByText('Why', { exact: true }).first().click();
+    await at.page.getByRole('button', { name: 'I’ll do this' }).first().scrollIntoViewIfNeeded();
   }),
   demo('readings', async (at) => {
-    await leaf(at, 'Talk');
+    await cards(at);
     await at.page.getByText(/^All \d+ readings$/).click();
   }),
   demo('planes', (at) => leaf(at, 'Planes')),
@@ -158,7 +187,8 @@ export const BOARD_SCREENS: readonly Screen[] = [
   demo('mark-being-written', async (at) => {
     await press(at, 'Mark');
     await showPainting(at);
-    await tap(at, 0.4, 0.6);
+    await quiet(at.page);
+    await tap(at, 0.2, 0.85);
     await at.page.getByLabel('What do you see here?').fill('The wood could lose a few of its small lights.');
   }),
   demo('remark-open', async (at) => {
@@ -168,19 +198,30 @@ export const BOARD_SCREENS: readonly Screen[] = [
       .first()
       .click();
   }),
-  demo('squint', (at) => press(at, 'Squint')),
+  demo('squint', async (at) => {
+    await press(at, 'Squint');
+    await softened(at);
+  }),
   demo('over-one-another', async (at) => {
     await letter(at, 'a');
     await at.page.getByRole('slider', { name: /^Edge between the two pictures/ }).waitFor();
   }),
   demo('ways-of-looking', (at) => press(at, /Ways of looking/)),
-  demo('values', (at) => press(at, 'Values')),
+  demo('values', async (at) => {
+    await press(at, 'Values');
+    await softened(at);
+  }),
   demo('nine-steps', (at) => letter(at, '9')),
   demo('patches', async (at) => {
     await press(at, 'Patch');
     await showPainting(at);
-    await tap(at, 0.3, 0.3);
+    // The hand comes with a script of its own.
+    await quiet(at.page);
+    const untaken = at.page.getByText('not taken yet');
+    await tap(at, 0.7, 0.25);
+    await untaken.nth(1).waitFor({ state: 'hidden' });
     await tap(at, 0.6, 0.8);
+    await untaken.first().waitFor({ state: 'hidden' });
   }),
   demo('guess', (at) => letter(at, 'u')),
   demo('dark-surround', (at) => letter(at, 'b')),
@@ -219,7 +260,16 @@ export const BOARD_SCREENS: readonly Screen[] = [
   },
   {
     ...{ name: 'board-class-silent', page: BOARD, expects: ['403'] },
-    open: (at) => openBoard(at, 'silent'),
+    open: async (at) => {
+      await openBoard(at, 'silent');
+      await fetched(at.page);
+    },
   },
-  { ...{ name: 'board-class-priorities', page: BOARD }, open: (at) => openBoard(at, 'priorities') },
+  {
+    ...{ name: 'board-class-priorities', page: BOARD },
+    open: async (at) => {
+      await openBoard(at, 'priorities');
+      await fetched(at.page);
+    },
+  },
 ];

@@ -1,5 +1,5 @@
 /** Screens besides the board, the plan and the wall: ways in, the page of boards, oneself, house, groups, states. */
-import type { At, Screen } from './screen.ts';
+import { type At, quiet, type Screen } from './screen.ts';
 
 /** Opens a page by its address and waits for its heading. */
 const heading =
@@ -14,7 +14,7 @@ const lookedUp =
   (address: (at: At) => string, name: string | RegExp, meanwhile: string) =>
   async (at: At): Promise<void> => {
     await heading(address, name)(at);
-    await at.page.waitForLoadState('networkidle');
+    await quiet(at.page);
     await at.page.getByText(meanwhile).waitFor({ state: 'hidden' });
   };
 

@@ -20,11 +20,15 @@ function plan(name: string, part: string, go: (at: At) => Promise<unknown>): Scr
 
 async function openWall({ page, url, made }: At): Promise<void> {
   await page.goto(`${url}/boards/${made.boards.demo}/wall`);
-  await page.getByRole('img', { name: 'Painting E, squared' }).waitFor();
+  for (const letter of 'ABCDE')
+    await page.getByRole('img', { name: `Painting ${letter}, squared` }).waitFor();
   // Figures of all five are measured one after the other.
   for (const letter of 'ABCDE')
     await page.getByRole('img', { name: new RegExp(`^Ladder of painting ${letter}`) }).waitFor();
 }
+
+/** What the plan would look like is painted. */
+const painted = (at: At) => at.page.getByText('Working …').first().waitFor({ state: 'hidden' });
 
 const frame = (at: At) => at.page.getByRole('button', { name: /^Proposed frame 1:/ });
 
@@ -48,8 +52,14 @@ export const PLAN_AND_WALL_SCREENS: readonly Screen[] = [
       .waitFor(),
   ),
   plan('values', 'Values', (at) => at.page.getByRole('button', { name: /Five values/ }).waitFor()),
-  plan('rearrange', 'Rearrange', (at) => at.page.getByText('Nothing is rearranged yet.').waitFor()),
-  plan('ladder', 'Ladder', (at) => at.page.getByRole('button', { name: 'Take this as the plan' }).waitFor()),
+  plan('rearrange', 'Rearrange', async (at) => {
+    await at.page.getByText('Nothing is rearranged yet.').waitFor();
+    await painted(at);
+  }),
+  plan('ladder', 'Ladder', async (at) => {
+    await at.page.getByRole('button', { name: 'Take this as the plan' }).waitFor();
+    await painted(at);
+  }),
   { ...{ name: 'wall', page: WALL }, open: openWall },
   {
     ...{ name: 'wall-two-large', page: WALL },

@@ -1,5 +1,5 @@
 /** What a screen in the lists is, the window it is opened in, and when it holds still. IO: the browser. */
-import type { Browser, Page } from '@playwright/test';
+import { type Browser, errors, type Page } from '@playwright/test';
 import type { Made } from './made.ts';
 
 export interface At {
@@ -62,9 +62,19 @@ export async function inWindow(
   }
 }
 
+/** A request whose worker has ended is never said to be over: no use to wait for it any longer. */
+const QUIET_AT_MOST_MS = 8000;
+
+/** Nothing is being fetched any more. */
+export async function quiet(page: Page): Promise<void> {
+  await page.waitForLoadState('networkidle', { timeout: QUIET_AT_MOST_MS }).catch((thrown: unknown) => {
+    if (!(thrown instanceof errors.TimeoutError)) throw thrown;
+  });
+}
+
 /** Fonts and pictures are there. @returns What is not as it should be: pictures that did not come. */
 export async function settled(page: Page): Promise<string[]> {
-  await page.waitForLoadState('networkidle');
+  await quiet(page);
   await page.evaluate(() => document.fonts.ready);
   // The picture is of the whole page, so what lies below the window is wanted as well.
   await page.evaluate(() => {
