@@ -55,7 +55,7 @@ function Row({ posting, queue }: { posting: Posting; queue: PostingQueue }) {
       <span className={under ? undefined : styles.refused} role={at.stage === 'refused' ? 'alert' : 'status'}>
         {stageText(posting)}
       </span>
-      <span className={styles.acts}>
+      <span className={styles.rowActs}>
         {under ? (
           <Button weight="word" onClick={() => queue.stop(draft.key)}>
             {words.post.stop}

@@ -27,6 +27,7 @@ interface SaidProps {
 export function Said({ mark, where, state, open, meId, write, gone }: SaidProps) {
   const [changing, setChanging] = useState(false);
   const own = mark.author === meId;
+  const at = new Date(mark.at).toISOString();
   const said = state === 'open' ? null : markWords.states[state];
   return (
     <>
@@ -48,13 +49,13 @@ export function Said({ mark, where, state, open, meId, write, gone }: SaidProps)
       {mark.patch ? <PatchWords mark={mark} patch={mark.patch} /> : null}
       <p className={styles.note}>
         {said ? <strong>{said} · </strong> : null}
-        {[
-          mark.from ? markWords.broughtIn(mark.from, mark.authorName) : mark.authorName,
-          where,
-          dateTime(new Date(mark.at).toISOString()),
-        ]
+        {[mark.from ? markWords.broughtIn(mark.from, mark.authorName) : mark.authorName, where]
           .filter(Boolean)
           .join(' · ')}
+        {' · '}
+        <time className={styles.when} dateTime={at}>
+          {dateTime(at)}
+        </time>
       </p>
       <SightNote mark={mark} meId={meId} />
       {open && mark.mine && !changing ? (
