@@ -3,6 +3,7 @@
 import { useEffect, useState } from 'react';
 import { sentenceOf } from '#app/_api/client.ts';
 import { fetchBlocks, unblockPerson } from '#app/_api/decency.ts';
+import plain from '#app/_enter/plain.module.css';
 import { Button } from '#app/_ui/button.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
 import { decencyWords } from '#app/_words/en-decency.ts';
@@ -32,7 +33,7 @@ export function BlockedList() {
     }
   };
   return (
-    <section className={styles.part}>
+    <section className={`${plain.sheet} ${plain.form}`}>
       <h2>{words.title}</h2>
       {people?.length === 0 ? <p>{words.none}</p> : null}
       <ul className={styles.record}>

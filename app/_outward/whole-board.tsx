@@ -35,21 +35,25 @@ export function WholeBoard({ boardId }: { boardId: string }) {
   );
 }
 
+/** What stays behind is listed under its reason, so that each reason stands there once. */
 function Contents({ contents: { pictures, leftOut } }: { contents: ArchiveContents }) {
+  const reasons = [...new Set(leftOut.map(({ why }) => why))];
   return (
     <>
       <p>{words.wholeCount(pictures)}</p>
       {leftOut.length > 0 ? (
         <div className={styles.part}>
           <p>{words.behind(leftOut.length)}</p>
-          <ul className={styles.list}>
-            {leftOut.map(({ pictureId, caption, painter, why }) => (
-              <li key={pictureId}>
-                {words.pictureBy(caption, painter)}
-                <small>{why.charAt(0).toUpperCase() + why.slice(1)}</small>
-              </li>
-            ))}
-          </ul>
+          {reasons.map((reason) => (
+            <div key={reason} className={styles.part}>
+              <p className={plain.quiet}>{reason.charAt(0).toUpperCase() + reason.slice(1)}</p>
+              <ul className={styles.list}>
+                {leftOut.map(({ pictureId, caption, painter, why }) =>
+                  why === reason ? <li key={pictureId}>{words.pictureBy(caption, painter)}</li> : null,
+                )}
+              </ul>
+            </div>
+          ))}
           <p className={plain.quiet}>{words.behindHow}</p>
         </div>
       ) : null}

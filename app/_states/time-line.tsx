@@ -59,7 +59,9 @@ export function TimeLine({ view, chosen, choose }: TimeLineProps) {
           </li>
         ))}
       </ol>
-      {view.states.length > 1 ? <p className={styles.quiet}>{words.ghost}</p> : null}
+      {view.states.filter(({ ladder }) => ladder.length > 0).length > 1 ? (
+        <p className={styles.quiet}>{words.ghost}</p>
+      ) : null}
     </section>
   );
 }
