@@ -52,7 +52,7 @@ export function Said({ mark, where, state, open, meId, write, gone }: SaidProps)
         {[mark.from ? markWords.broughtIn(mark.from, mark.authorName) : mark.authorName, where]
           .filter(Boolean)
           .join(' · ')}
-        {' · '}
+        {'\u00a0· '}
         <time className={styles.when} dateTime={at}>
           {dateTime(at)}
         </time>
