@@ -17,6 +17,4 @@ function of(name: string, screen: string, width: number): ReadmePicture {
 export const README_PICTURES: readonly ReadmePicture[] = [
   of('board', 'board-first-look', 1440),
   of('plan', 'plan-frame-in-hand', 1440),
-  of('wall', 'wall', 1440),
-  of('phone', 'board-first-look', 390),
 ];
