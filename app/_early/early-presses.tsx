@@ -1,28 +1,37 @@
 'use client';
 /**
- * Once the page is alive: tells it what was filled in before, then does what was pressed or sent.
+ * Once the page is alive: tells it what was filled in before, then does what was pressed or sent, then the keys.
  *
- * In the flow: inline script (`early-script`) -> [early-presses] -> the field, the button, the form. IO: the DOM.
+ * In the flow: inline script (`early-script`) -> [early-presses] -> the field, the button, the form, the window. IO: the DOM.
  */
-import { useLayoutEffect } from 'react';
+import { useEffect } from 'react';
 
 /** Stands in the layout, so that it is alive with the whole page and not before. */
 export function EarlyPresses() {
-  useLayoutEffect(() => {
+  // With the effects of the whole page, by which it listens to its keys.
+  useEffect(() => {
     const early = window.veilstepEarly;
     if (!early || early.alive) return;
     early.alive = true;
-    const { press, sent, filled } = early;
+    const { press, sent, filled, keys } = early;
     setTimeout(() => {
       for (const field of filled) tellFilled(field);
       // The page takes in what was filled in before it is sent.
       setTimeout(() => {
         if (press?.isConnected) press.click();
         if (sent?.form.isConnected) sent.form.requestSubmit(sent.by);
+        pressAll(keys);
       });
     });
   }, []);
   return null;
+}
+
+/** One after the other, as a hand would: the page takes in what a key did before the next one. */
+function pressAll([key, ...later]: readonly string[]): void {
+  if (key === undefined) return;
+  document.body.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true }));
+  setTimeout(() => pressAll(later));
 }
 
 /**

@@ -56,6 +56,27 @@ test('a name typed and sent before the page is alive enters under that name', as
   await context.close();
 });
 
+test('keys pressed before a board is alive do their work in their order', async ({ guest, server }) => {
+  const { page, who, troubles } = await guest('Asta');
+  const board = await makeBoard(server, who, 'Early at the keys');
+  const wide = await sceneFile({ name: 'wide', bands: REFERENCE_BANDS, widthPx: 1000, heightPx: 500 });
+  await postPicture(server, who, board.id, wide, { kind: 'reference', rights: 'mine' });
+  const scriptsCome = await withoutScripts(page);
+  await page.goto(`${server.url}/boards/${board.id}`, { waitUntil: 'commit' });
+  await expect(page.getByRole('application').locator('img').first()).toBeVisible();
+  // Squint twice is no squint.
+  for (const key of 'ogssm') await page.keyboard.press(key);
+  await scriptsCome();
+  for (const [name, pressed] of [
+    [/^Mark/, 'true'],
+    [/^Grey/, 'true'],
+    [/^Squint/, 'false'],
+    [/^Outline( O)?$/, 'false'],
+  ] as const)
+    await expect(page.getByRole('button', { name }).first()).toHaveAttribute('aria-pressed', pressed);
+  expect(troubles).toEqual([]);
+});
+
 test('a picture stands on the easel before the page is alive, where it stays', async ({ guest, server }) => {
   const { page, who } = await guest('Odo');
   const board = await makeBoard(server, who, 'Early on the marsh');

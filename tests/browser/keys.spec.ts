@@ -63,11 +63,18 @@ async function aBusyBoard(server: Parameters<typeof aBoard>[0]) {
   return { id, owner };
 }
 
-/** What the page shows, as far as its own text tells: elements, words, states. Read until it holds still. */
+/**
+ * What the page shows, as far as its own text tells: elements, words, states; not the scripts and style sheets that it
+ * fetches once it is at rest. Read until it holds still.
+ */
 async function shown(page: Page): Promise<string> {
   let last = '';
   await expect(async () => {
-    const now = await page.evaluate(() => document.documentElement.outerHTML);
+    const now = await page.evaluate(() => {
+      const copy = document.documentElement.cloneNode(true) as HTMLElement;
+      for (const fetched of copy.querySelectorAll('script, link')) fetched.remove();
+      return copy.outerHTML;
+    });
     const still = now === last;
     last = now;
     expect(still).toBe(true);
