@@ -34,6 +34,18 @@ async function seenOn(page: Page) {
   };
 }
 
+/** The same once the sheet is laid out anew, a moment after the hand rests: until then it is only drawn larger. */
+async function seenAtRest(page: Page) {
+  let last = await seenOn(page);
+  await expect(async () => {
+    const before = last;
+    await page.waitForTimeout(300);
+    last = await seenOn(page);
+    expect(last).toEqual(before);
+  }).toPass({ timeout: 15_000 });
+  return last;
+}
+
 async function zoomIn(page: Page, x: number, y: number, turns = 4) {
   const at = await placeOn(stageOf(page, 'Painting'), x, y);
   await page.mouse.move(at.x, at.y);
@@ -90,7 +102,7 @@ test('who looks with somebody sees the same spot in the same way, until their ow
   await peer.getByRole('button', { name: 'Whole picture' }).click();
   await expect(peer.getByText('You look with Hedda.')).toHaveCount(0);
   await expect(host.getByText('Pia looks with you.')).toHaveCount(0);
-  const before = await seenOn(peer);
+  const before = await seenAtRest(peer);
   await zoomIn(host, 0.5, 0.5, 2);
   await host.keyboard.press('g');
   await expect(host.getByRole('button', { name: /^Grey/ })).toHaveAttribute('aria-pressed', 'true');
