@@ -5,14 +5,7 @@
  *
  * In the flow: talk -> [intention-first] -> critique. IO: remembers in this browser what was read, and what was skipped.
  */
-import {
-  type ReactNode,
-  startTransition,
-  useCallback,
-  useEffect,
-  useState,
-  useSyncExternalStore,
-} from 'react';
+import { type ReactNode, useCallback, useState, useSyncExternalStore } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { classWords } from '#app/_words/en-class.ts';
@@ -72,16 +65,14 @@ function useRemembered(pictureId: string): [boolean, () => void] {
     () => isKept(pictureId),
     () => true,
   );
-  useEffect(() => {
-    if (!now) return;
+  const remember = useCallback(() => {
+    setNow(true);
     try {
       localStorage.setItem(PREFIX + pictureId, 'read');
     } catch {
       // Storage may be switched off; it then lasts as long as the page.
     }
-  }, [now, pictureId]);
-  // Cards and readings are much to draw at once: the press is answered before they are there.
-  const remember = useCallback(() => startTransition(() => setNow(true)), []);
+  }, [pictureId]);
   return [now || kept, remember];
 }
 
