@@ -3,7 +3,7 @@
 import bar from '#app/_easel/easel-bar.module.css';
 import { Button } from '#app/_ui/button.tsx';
 import { airWords } from '#app/_words/en-air.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 
 export function AirControls() {
   const { setTool } = useTools();

@@ -2,7 +2,7 @@
 /** Puts the picture on the easel that the address names, where somebody came from what waits. IO: the address. */
 import { useEffect } from 'react';
 import { PICTURE_PART } from '#app/_queue/board-on.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 
 export function useOpenedPicture(): void {
   const { setPaintingId, setSide } = useTools();

@@ -10,7 +10,7 @@ import type { PlaneView } from '#app/_live/board-live-types.ts';
 import { Choice } from '#app/_look/choice.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { carryWords as words } from '#app/_words/en-carry.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import styles from './carry.module.css';
 import { useCarryDesk, useCarryDoor } from './carry-desk.tsx';
 import type { CarryDesk } from './carry-desk-types.ts';

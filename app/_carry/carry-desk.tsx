@@ -8,7 +8,7 @@
  */
 import { createContext, type ReactNode, useCallback, useContext, useMemo, useState } from 'react';
 import { late } from '#app/_ui/late.tsx';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { CarryDesk, CarryTaken } from './carry-desk-types.ts';
 
 const CarryWork = late(() => import('./carry-work.tsx').then((module) => module.CarryWork));

@@ -7,7 +7,7 @@
 import { memo, useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { useBoardLive, usePaintingRoom } from '#app/_live/board-live.tsx';
 import { carryHold } from '#app/_live/presence.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { Outline } from '#server/core/contract/setup.ts';
 import { type Carried, layPlanes } from '#server/core/planes/carry/lay-planes.ts';
 import { isProblem } from '#server/core/problem.ts';

@@ -6,7 +6,7 @@
  */
 import { useMemo } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import type { LivePhoto } from '#server/core/live/layout.ts';
 import type { PlaneToCarry } from '#server/core/planes/carry/lay-planes.ts';

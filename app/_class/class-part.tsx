@@ -8,7 +8,7 @@
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { late } from '#app/_ui/late.tsx';
 import { classWords as words } from '#app/_words/en-class.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { isRevealed } from '#server/core/class/state.ts';
 import styles from './class.module.css';
 import { RunControls } from './run-controls.tsx';

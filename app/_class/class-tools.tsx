@@ -8,7 +8,8 @@
  */
 import { type ReactNode, useEffect, useMemo } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { type Tool, ToolsAs, useTools } from '#app/_workspace/tools.tsx';
+import type { Tool } from '#app/_workspace/tools.tsx';
+import { ToolsHere, useAllTools } from '#app/_workspace/tools-here.tsx';
 
 /** Tools that show no figure. */
 const PLAIN: readonly Tool[] = ['look', 'mark', 'focus'];
@@ -16,7 +17,7 @@ const PLAIN: readonly Tool[] = ['look', 'mark', 'focus'];
 export function ClassTools({ children }: { children: ReactNode }) {
   const live = useBoardLive();
   const { veiled, silentId, state, known } = live.class;
-  const tools = useTools();
+  const tools = useAllTools();
   const turnOf = state.now?.pictureId ?? null;
   const { setPaintingId, setSide, setTool, hand } = tools;
   useEffect(() => {
@@ -47,5 +48,5 @@ export function ClassTools({ children }: { children: ReactNode }) {
       side: 'painting' as const,
     };
   }, [tools, veiled, silentId, paintingId]);
-  return <ToolsAs tools={shown}>{children}</ToolsAs>;
+  return <ToolsHere tools={shown}>{children}</ToolsHere>;
 }

@@ -7,7 +7,7 @@
  */
 import { useEffect, useState } from 'react';
 import { critiqueWords } from '#app/_words/en-critique.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { ShownCard, ShownCards } from '#server/core/live/show-cards.ts';
 import { AddCard } from './add-card.tsx';
 import { Card } from './card.tsx';

@@ -11,7 +11,7 @@ import { late } from '#app/_ui/late.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
 import { words as shellWords } from '#app/_words/en.ts';
 import { critiqueWords } from '#app/_words/en-critique.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { Cards } from './cards.tsx';
 import styles from './critique.module.css';
 import { CARDS_TITLE_ID, CritiqueDeskProvider, useDesk } from './desk.tsx';

@@ -8,7 +8,7 @@
 import { createContext, type ReactNode, useContext, useEffect, useMemo, useRef, useState } from 'react';
 import { useBoardLive, useShownPreview } from '#app/_live/board-live.tsx';
 import { type BoardMeasures, useBoardMeasures } from '#app/_measures/board-measures.tsx';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { Reading } from '#server/core/contract/measures.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import { orderBeforeAll, ordersToMove } from '#server/core/live/card-order.ts';

@@ -9,7 +9,7 @@ import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Say } from '#app/_talk/say.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { critiqueWords } from '#app/_words/en-critique.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { Reading } from '#server/core/contract/measures.ts';
 import styles from './critique.module.css';
 import { READINGS_ID, useChoosePlane, useDesk } from './desk.tsx';

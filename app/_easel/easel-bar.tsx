@@ -11,7 +11,7 @@ import { MarkControls } from '#app/_marks/mark-controls.tsx';
 import { isCorrected } from '#app/_photo/photo-desk.tsx';
 import { late } from '#app/_ui/late.tsx';
 import { photoShownWords as photoWords } from '#app/_words/en-photo-shown.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import styles from './easel-bar.module.css';
 import { useEasel } from './easel-state.tsx';
 import { Refusals } from './refusals.tsx';

@@ -20,7 +20,7 @@ import { ProposedLayer, useProposedOn } from '#app/_propose/proposed-layer.tsx';
 import { useQuieted } from '#app/_together/use-quieted.ts';
 import { late } from '#app/_ui/late.tsx';
 import { words } from '#app/_words/en-easel.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { FractionPoint, Outline } from '#server/core/contract/setup.ts';
 import { type PlanePlaces, planePlaces } from '#server/core/planes/plane-places.ts';

@@ -16,7 +16,7 @@ import {
 } from 'react';
 import { Lenses } from '#app/_together/lenses.ts';
 import { useOwn } from '#app/_together/use-own.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { FractionPoint, Outline } from '#server/core/contract/setup.ts';
 import { AheadStore } from './ahead-store.ts';
 import { OutlineLine } from './outline-line.ts';
@@ -89,7 +89,8 @@ export function EaselStateProvider({ boardId, children }: { boardId: string; chi
   const [way, setWay] = useState<EaselState['way']>('ridge');
   const [pin, setPin] = useState<EaselState['pin']>(null);
   const [squared, wantSquared] = useState(true);
-  const setSquared = useOwn(useTools().hand, wantSquared);
+  const { hand } = useTools();
+  const setSquared = useOwn(hand, wantSquared);
   const [moving, setMoving] = useState<EaselState['moving']>(null);
   const [sentence, setSentence] = useState<string | null>(null);
   const easel = useMemo<EaselState>(

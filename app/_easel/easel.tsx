@@ -16,7 +16,7 @@ import { useOwn } from '#app/_together/use-own.ts';
 import { late } from '#app/_ui/late.tsx';
 import { words } from '#app/_words/en-easel.ts';
 import { lightWords, notedWords } from '#app/_words/en-noted.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { useWide } from '#app/_workspace/use-wide.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import styles from './easel.module.css';
@@ -45,15 +45,10 @@ export function Easel() {
 function Pictures() {
   const { board, class: inClass } = useBoardLive();
   const { veiled } = inClass;
-  const { referenceId, paintingId, arrange, side } = useTools();
+  const { hand, referenceId, paintingId, arrange, side } = useTools();
   const [edge, wantEdge] = useState(0.5);
-  const setEdge = useOwn(useTools().hand, wantEdge);
+  const setEdge = useOwn(hand, wantEdge);
   usePaintingRoom(paintingId);
-  useUndoKeys();
-  useDropsWithTool();
-  useViewAsLooked();
-  useLookTogether({ edge, setEdge });
-  usePreview();
   const reference = board.pictures.find(({ id }) => id === referenceId) ?? null;
   const painting = board.pictures.find(({ id }) => id === paintingId) ?? null;
   const putting = usePutting(painting);
@@ -83,10 +78,21 @@ function Pictures() {
         />
         {over ? <WipeEdge edge={edge} setEdge={setEdge} /> : null}
       </div>
+      <Listening edge={edge} setEdge={setEdge} />
       <EaselBar reference={reference} painting={painting} />
       <ViewButtons />
     </section>
   );
+}
+
+/** What follows every tool and every look, and draws nothing: apart, so that the pictures are left alone meanwhile. */
+function Listening({ edge, setEdge }: { edge: number; setEdge(edge: number): void }) {
+  useUndoKeys();
+  useDropsWithTool();
+  useViewAsLooked();
+  useLookTogether({ edge, setEdge });
+  usePreview();
+  return null;
 }
 
 interface PlaceProps {

@@ -5,7 +5,7 @@
  * In the flow: live `focus` -> [focus-layer] -> screen. The talk says the same in words.
  */
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import styles from './focus-layer.module.css';
 import { useStage } from './stage-context.tsx';
 

@@ -7,7 +7,7 @@
  */
 import { useRef } from 'react';
 import { words } from '#app/_words/en-easel.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import { type OutlineDraft, useEasel } from './easel-state.tsx';

@@ -6,7 +6,7 @@
  */
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { words } from '#app/_words/en-easel.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { FractionPoint, Outline } from '#server/core/contract/setup.ts';
 import { type OutlineDraft, useEasel } from './easel-state.tsx';
 import { closedRidge } from './outline-edit.ts';

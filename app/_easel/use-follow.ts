@@ -5,7 +5,7 @@
  * In the flow: draft hand -> [use-follow] -> outline worker -> ahead of the hand, the draft.
  */
 import { useEffect, useRef } from 'react';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import { type OutlineDraft, useEasel } from './easel-state.tsx';
 import { Newest } from './newest.ts';

@@ -9,7 +9,7 @@ import { useEffect, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { outlineHold } from '#app/_live/presence.ts';
 import { words } from '#app/_words/en-easel.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { FractionPoint, Outline } from '#server/core/contract/setup.ts';
 import { useEasel } from './easel-state.tsx';

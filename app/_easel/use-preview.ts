@@ -7,7 +7,7 @@
 import { useEffect, useRef } from 'react';
 import { useFrameOf } from '#app/_framed/use-frame-of.ts';
 import { useBoardLive, useSetPreview } from '#app/_live/board-live.tsx';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { Box } from '#server/core/plan/crops/crop-scene.ts';
 import { useEasel } from './easel-state.tsx';
 import { PreviewLine } from './preview-line.ts';

@@ -8,7 +8,7 @@
 import { useEffect, useRef } from 'react';
 import { useLooking } from '#app/_look/look-state.tsx';
 import { useTogether } from '#app/_together/together.tsx';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { useEasel } from './easel-state.tsx';
 import { HALF_SIZE, WHOLE } from './view-transform.ts';
 

@@ -6,7 +6,7 @@
  */
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { frameWords } from '#app/_words/en-plan-frames.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import styles from './framed.module.css';
 import { useFrameOf } from './use-frame-of.ts';
 

@@ -11,7 +11,7 @@ import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { homeworkWords as words } from '#app/_words/en-homework.ts';
 import { dayWords, sinceWords } from '#app/_words/en-queue.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { type HomeworkView, MOST_HOMEWORK_DAYS } from '#server/core/contract/homework.ts';
 import { dayAfter, dayOf } from '#server/core/own-time/days.ts';
 import { may } from '#server/core/permissions/may.ts';

@@ -14,7 +14,7 @@ import { late } from '#app/_ui/late.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
 import { words } from '#app/_words/en.ts';
 import { ladderWords } from '#app/_words/en-ladder.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
 import { speaksOfAmounts } from '#server/core/gaps/gap-words.ts';
 import { swappedWords } from '#server/core/gaps/order-words.ts';

@@ -6,7 +6,7 @@
  */
 import { useEffect, useState } from 'react';
 import { late, useEver } from '#app/_ui/late.tsx';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { useLooking } from './look-state.tsx';
 import { useOpenPanel } from './use-panel-switches.ts';
 

@@ -3,7 +3,7 @@
 import { type KeyboardEvent, type ReactNode, useId } from 'react';
 import { Button } from '#app/_ui/button.tsx';
 import { lookWords } from '#app/_words/en-look.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { useLooking } from './look-state.tsx';
 import styles from './panel.module.css';
 

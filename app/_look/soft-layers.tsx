@@ -6,7 +6,7 @@
  * left in them. What is squared is squared first, so that no wall runs into the painting.
  */
 import { useEffect, useMemo, useRef, useState } from 'react';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { luminanceFromLightness } from '#server/core/colour/lab.ts';
 import { codeOfLinear } from '#server/core/colour/transfer.ts';
 import { groupOfCodes } from '#server/core/look/value-groups.ts';

@@ -7,7 +7,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { isBlurred } from '#app/_workspace/looking.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { startingCuts } from '#server/core/look/starting-cuts.ts';
 import { type ValueGroup, valueGroups } from '#server/core/look/value-groups.ts';
 import type { LookWish } from './look-line.ts';

@@ -1,7 +1,7 @@
 'use client';
 /** Turns values on and off, and the panel of all ways of looking. In the flow: tray, keys, panels -> look state. */
 import { useCallback } from 'react';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { type LookPanelName, useLooking } from './look-state.tsx';
 
 /** The panel that is open, or null. The tools of looking bring their own. */

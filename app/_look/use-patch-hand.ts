@@ -8,7 +8,7 @@ import { useEffect } from 'react';
 import type { Hand } from '#app/_easel/hand.ts';
 import { insidePicture } from '#app/_easel/outline-edit.ts';
 import { lookWords } from '#app/_words/en-look.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import { stepOfLightness } from '#server/core/look/nine-steps.ts';
 import { patchAt } from '#server/core/look/patch.ts';

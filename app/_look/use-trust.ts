@@ -3,7 +3,7 @@
 import { useCallback } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useBoardMeasures } from '#app/_measures/board-measures.tsx';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { Trust } from '#server/core/look/trust.ts';
 
 /** A reference is taken as it is; a painting by the grade of its photo, and as C while there is none. */

@@ -10,7 +10,7 @@ import { useEasel } from '#app/_easel/easel-state.tsx';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { markWords as words } from '#app/_words/en-marks.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import styles from './controls.module.css';
 import type { Growing } from './growing-store.ts';

@@ -16,7 +16,7 @@ import { Phrases } from '#app/_phrases/phrases.tsx';
 import type { About } from '#app/_phrases/use-slots.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { markWords as words } from '#app/_words/en-marks.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { useWide } from '#app/_workspace/use-wide.ts';
 import { TEXT_LIMIT } from '#server/core/live/layout.ts';
 import styles from './marks.module.css';

@@ -12,7 +12,7 @@ import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { NewMark } from '#app/_live/mark-types.ts';
 import { useTrust } from '#app/_look/use-trust.ts';
 import { markWords as words } from '#app/_words/en-marks.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import { markPlace } from '#server/core/live/mark-place.ts';

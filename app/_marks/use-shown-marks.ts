@@ -7,7 +7,7 @@
 import { useMemo } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { MarkView } from '#app/_live/mark-types.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { markState } from '#server/core/live/remarks.ts';
 import { useMarkDesk } from './mark-desk.tsx';
 import { passes } from './mark-filter.ts';

@@ -6,7 +6,7 @@
  */
 import { createContext, type ReactNode, useContext, useMemo } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { planeIdOfColumn } from '#server/core/live/plane-id-of-column.ts';
 import { type MeasuresShown, useMeasures } from './use-measures.ts';
 
@@ -27,9 +27,9 @@ export function useBoardMeasures(): BoardMeasures {
 /** Stands inside the live board and the tools: the painting on the easel is the one that is fetched. */
 export function BoardMeasuresProvider({ boardId, children }: { boardId: string; children: ReactNode }) {
   const live = useBoardLive();
-  const tools = useTools();
+  const { paintingId: shownId } = useTools();
   // While a class keeps figures back there is nothing to ask for.
-  const paintingId = live.class.veiled ? null : tools.paintingId;
+  const paintingId = live.class.veiled ? null : shownId;
   const number = paintingId ? live.resultNumber(paintingId) : null;
   const doing = paintingId ? live.pendingOf(paintingId) : null;
   const { document, pending, trouble, again } = useMeasures(boardId, paintingId, number, live.planes.length);

@@ -6,7 +6,7 @@
  */
 import bar from '#app/_easel/easel-bar.module.css';
 import { words } from '#app/_words/en-photo.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { useWide } from '#app/_workspace/use-wide.ts';
 import { usePhotoDesk } from './photo-desk.tsx';
 

@@ -8,7 +8,7 @@
 import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { photoShownWords as words } from '#app/_words/en-photo-shown.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { PictureSize } from '#server/core/contract/picture-choices.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { LivePhoto } from '#server/core/live/layout.ts';

@@ -10,7 +10,7 @@ import { Noting } from '#app/_post/noting.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { lightWords, notedWords } from '#app/_words/en-noted.ts';
 import { words } from '#app/_words/en-photo.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { CaptureTrust } from './capture-trust.tsx';
 import { CardsPart } from './cards-part.tsx';
 import styles from './leaf.module.css';

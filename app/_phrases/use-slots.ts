@@ -6,7 +6,7 @@
  */
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useBoardMeasures } from '#app/_measures/board-measures.tsx';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { CardPart } from '#server/core/contract/critique.ts';
 import type { SlotWords } from '#server/core/own-time/slots.ts';
 

@@ -13,7 +13,7 @@ import { SceneConditions } from '#app/_scene/scene-conditions.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { words } from '#app/_words/en-easel.ts';
 import { proposeWords } from '#app/_words/en-propose.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { AddPlane } from './add-plane.tsx';
 import { PlaneRow } from './plane-row.tsx';
 import styles from './planes.module.css';

@@ -7,7 +7,7 @@ import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { PlaneView } from '#app/_live/board-live-types.ts';
 import { outlineHold } from '#app/_live/presence.ts';
 import { words } from '#app/_words/en-easel.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { PLANE_KINDS, PLANE_TILTS } from '#server/core/contract/setup.ts';
 import { PlaneTrust } from './plane-trust.tsx';
 import styles from './planes.module.css';

@@ -11,7 +11,7 @@ import { planesHold } from '#app/_live/presence.ts';
 import { Choice } from '#app/_look/choice.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { proposeWords as words } from '#app/_words/en-propose.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { FindTarget } from './find-target.ts';
 import { GroupingChoice } from './grouping-choice.tsx';
 import { type Grouping, type Groupings, whyNoMore } from './groupings.ts';

@@ -11,7 +11,7 @@ import { Choice } from '#app/_look/choice.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
 import { proposeWords as words } from '#app/_words/en-propose.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { Alternatives } from './alternatives.tsx';
 import type { FindTarget } from './find-target.ts';
 import styles from './propose.module.css';

@@ -11,7 +11,7 @@ import { planesHold } from '#app/_live/presence.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { late } from '#app/_ui/late.tsx';
 import { proposeWords as words } from '#app/_words/en-propose.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { firstTarget } from './find-target.ts';
 import styles from './propose.module.css';
 import { useProposeDesk } from './propose-desk.tsx';

@@ -2,7 +2,7 @@
 /** Where planes may be looked for on the easel as it stands. In the flow: live board, tools -> [use-find-targets]. */
 import { useMemo } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { type FindTarget, findTargets } from './find-target.ts';
 
 export function useFindTargets(): FindTarget[] {

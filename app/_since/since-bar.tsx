@@ -3,7 +3,7 @@
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useNow } from '#app/_queue/use-now.ts';
 import { momentWords, newsWords, queueWords } from '#app/_words/en-queue.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { newsLine } from '#server/core/own-time/news-line.ts';
 import styles from './since.module.css';
 import { useSince } from './since-state.tsx';

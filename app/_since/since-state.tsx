@@ -20,7 +20,7 @@ import {
 import * as Y from 'yjs';
 import { fetchNews, sayLooked } from '#app/_api/own-time.ts';
 import { useBoardLive, useRoomDocument } from '#app/_live/board-live.tsx';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { BoardNews } from '#server/core/contract/own-time.ts';
 import { MOST_UNSEEN, VECTOR_LIMIT } from '#server/core/contract/own-time-limits.ts';
 

@@ -9,7 +9,7 @@ import { type ReactNode, useCallback, useState, useSyncExternalStore } from 'rea
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { classWords } from '#app/_words/en-class.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import styles from './talk.module.css';
 
 const { intentionFirst: words } = classWords;

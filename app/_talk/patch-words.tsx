@@ -5,7 +5,7 @@ import type { MarkView } from '#app/_live/mark-types.ts';
 import { useTrust } from '#app/_look/use-trust.ts';
 import { markWords } from '#app/_words/en-marks.ts';
 import { figure } from '#app/_words/figures.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { hexFromLinear } from '#server/core/colour/hex.ts';
 import { rgbFromLab } from '#server/core/colour/lab.ts';
 import type { MarkPatch } from '#server/core/live/layout.ts';

@@ -14,7 +14,7 @@ import { saidIn, useWhereWords } from '#app/_marks/use-mark-words.ts';
 import { late } from '#app/_ui/late.tsx';
 import { words } from '#app/_words/en-easel.ts';
 import { markWords } from '#app/_words/en-marks.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import { FilterNow } from './filter-now.tsx';
 import { Remark } from './remark.tsx';
 import { NO_NODS } from './remark-acts.tsx';

@@ -9,7 +9,7 @@ import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { MarkView } from '#app/_live/mark-types.ts';
 import { useMarkDesk } from '#app/_marks/mark-desk.tsx';
 import { byState, passes } from '#app/_marks/mark-filter.ts';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { MarkState } from '#server/core/live/layout.ts';
 import { threadsOf } from '#server/core/live/marks.ts';
 import { markState } from '#server/core/live/remarks.ts';

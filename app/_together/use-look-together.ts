@@ -11,7 +11,7 @@ import { useEasel } from '#app/_easel/easel-state.tsx';
 import { HALF_SIZE, WHOLE } from '#app/_easel/view-transform.ts';
 import { usePresenceLine } from '#app/_live/board-live.tsx';
 import { SQUINT_SHARES, useLooking } from '#app/_look/look-state.tsx';
-import { useTools } from '#app/_workspace/tools.tsx';
+import { useAllTools } from '#app/_workspace/tools-here.tsx';
 import type { Look } from '#server/core/live/look.ts';
 import { lookOf } from '#server/core/live/presence.ts';
 import { VALUE_NUMBERS } from '#server/core/look/starting-cuts.ts';
@@ -27,7 +27,7 @@ interface Edge {
 
 /** Everything that is looked at on this screen, with how to change it. */
 function useScreen({ edge, setEdge }: Edge) {
-  const tools = useTools();
+  const tools = useAllTools();
   const looking = useLooking();
   const easel = useEasel();
   return { tools, looking, easel, edge, setEdge };

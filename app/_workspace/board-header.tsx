@@ -10,7 +10,7 @@ import { late, useEver } from '#app/_ui/late.tsx';
 import { words } from '#app/_words/en.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
 import styles from './board-header.module.css';
-import type { BoardKeys } from './use-board-keys.ts';
+import { type BoardKeys, useBoardKeys } from './use-board-keys.ts';
 
 const DeleteBoard = late(() => import('./delete-board.tsx').then((module) => module.DeleteBoard));
 const KeyList = late(() => import('./key-list.tsx').then((module) => module.KeyList));
@@ -20,7 +20,8 @@ interface HeaderProps {
   refresh(): Promise<void>;
 }
 
-export function BoardTitle({ board, refresh, keys }: HeaderProps & { keys: BoardKeys }) {
+export function BoardTitle({ board, refresh }: HeaderProps) {
+  const keys = useBoardKeys();
   const [writing, setWriting] = useState(false);
   const keysAsked = useEver(keys.listOpen);
   return (

@@ -11,7 +11,7 @@ import { words } from '#app/_words/en.ts';
 import { planWords } from '#app/_words/en-plan.ts';
 import type { BoardView, PictureView } from '#server/core/contract/responses.ts';
 import styles from './shelf.module.css';
-import { useTools } from './tools.tsx';
+import { useTools } from './tools-here.tsx';
 
 const PictureList = late(() => import('./picture-list.tsx').then((module) => module.PictureList));
 

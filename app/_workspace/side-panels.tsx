@@ -13,7 +13,7 @@ import { Tabs } from '#app/_ui/tabs.tsx';
 import { words } from '#app/_words/en.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
 import { Scenario } from './scenario.tsx';
-import { useTools } from './tools.tsx';
+import { useTools } from './tools-here.tsx';
 import { useWide } from './use-wide.ts';
 import styles from './workspace.module.css';
 

@@ -3,14 +3,15 @@
  * What the hand holds and what the eye is shown: state of this one screen, shared by easel, tray, ladder and talk.
  *
  * Nothing here is seen by other people (that lives in the live documents). The easel reads `tool`, `planeId`,
- * `markId`, `referenceId`, `paintingId`, `arrange` and `side`; its pictures take `filter: var(--picture-filter)`,
- * which the workspace sets from `squint`. IO: remembers the surround in this browser.
+ * `markId`, `referenceId`, `paintingId`, `arrange` and `side`; its pictures are seen
+ * without colour where the page says `data-grey`, which the workspace sets from `squint`. IO: remembers the surround in this browser.
  */
-import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useState } from 'react';
+import { type ReactNode, useCallback, useEffect, useMemo, useState } from 'react';
 import { LookProvider } from '#app/_look/look-state.tsx';
 import { OwnHand } from '#app/_together/own-hand.ts';
 import { useOwn } from '#app/_together/use-own.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
+import { ToolsHere } from './tools-here.tsx';
 
 /**
  * look = move about; outline = planes; mark = marks of every kind; photo = the photo's corners;
@@ -75,21 +76,7 @@ export interface Tools {
   setTableShown(shown: boolean): void;
 }
 
-const ToolsContext = createContext<Tools | null>(null);
-
-/** @throws Error outside `ToolsProvider`: a bug. */
-export function useTools(): Tools {
-  const tools = useContext(ToolsContext);
-  if (!tools) throw new Error('useTools is used outside ToolsProvider.');
-  return tools;
-}
-
 const SURROUND_KEY = 'veilstep-surround';
-
-/** Other tools for what lies inside: a class takes some out of everybody's hands. */
-export function ToolsAs({ tools, children }: { tools: Tools; children: ReactNode }) {
-  return <ToolsContext value={tools}>{children}</ToolsContext>;
-}
 
 /** The chosen grey, remembered for this browser; a browser that keeps nothing just starts at mid. */
 function useRememberedSurround(): [Surround, (surround: Surround) => void] {
@@ -192,8 +179,8 @@ export function ToolsProvider({ pictures, me, children }: ToolsProviderProps) {
     ],
   );
   return (
-    <ToolsContext value={tools}>
+    <ToolsHere tools={tools}>
       <LookProvider hand={hand}>{children}</LookProvider>
-    </ToolsContext>
+    </ToolsHere>
   );
 }

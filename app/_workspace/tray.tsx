@@ -9,7 +9,8 @@ import { lookShownWords as lookWords } from '#app/_words/en-look-shown.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
 import { LETTER_KEYS, type LetterAction } from './key-map.ts';
 import { isBlurred, isGrey, withBlur, withGrey } from './looking.ts';
-import { type Tool, useTools } from './tools.tsx';
+import type { Tool } from './tools.tsx';
+import { useTools } from './tools-here.tsx';
 import styles from './tray.module.css';
 import { useWide } from './use-wide.ts';
 
@@ -117,8 +118,7 @@ function Hands() {
 
 /** The ways of looking that are wanted all the time; the rest is folded behind one word. */
 function Eyes() {
-  const tools = useTools();
-  const { squint, linesShown, marksShown } = tools;
+  const { squint, setSquint, linesShown, setLinesShown, marksShown, setMarksShown } = useTools();
   const { class: inClass } = useBoardLive();
   const { valuesShown } = useLooking();
   const showValues = useValuesSwitch();
@@ -129,16 +129,11 @@ function Eyes() {
         looking
         letter="squint"
         pressed={isBlurred(squint)}
-        onPress={() => tools.setSquint(withBlur(squint))}
+        onPress={() => setSquint(withBlur(squint))}
       >
         {words.tray.squint}
       </TrayButton>
-      <TrayButton
-        looking
-        letter="grey"
-        pressed={isGrey(squint)}
-        onPress={() => tools.setSquint(withGrey(squint))}
-      >
+      <TrayButton looking letter="grey" pressed={isGrey(squint)} onPress={() => setSquint(withGrey(squint))}>
         {words.tray.grey}
       </TrayButton>
       {inClass.veiled ? null : (
@@ -146,20 +141,10 @@ function Eyes() {
           {lookWords.tray.values}
         </TrayButton>
       )}
-      <TrayButton
-        looking
-        letter="lines"
-        pressed={linesShown}
-        onPress={() => tools.setLinesShown(!linesShown)}
-      >
+      <TrayButton looking letter="lines" pressed={linesShown} onPress={() => setLinesShown(!linesShown)}>
         {words.tray.lines}
       </TrayButton>
-      <TrayButton
-        looking
-        letter="marks"
-        pressed={marksShown}
-        onPress={() => tools.setMarksShown(!marksShown)}
-      >
+      <TrayButton looking letter="marks" pressed={marksShown} onPress={() => setMarksShown(!marksShown)}>
         {words.tray.marks}
       </TrayButton>
     </div>

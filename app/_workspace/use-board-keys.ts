@@ -10,7 +10,8 @@ import { lettersOn as lettersWereOn, rememberLetters } from '#app/_ui/letters.ts
 import type { ValueNumber } from '#server/core/look/starting-cuts.ts';
 import { type LetterAction, letterAction } from './key-map.ts';
 import { nextSurround, withBlur, withGrey } from './looking.ts';
-import { OUTLININGS, type Outlining, type Tool, type Tools, useTools } from './tools.tsx';
+import { OUTLININGS, type Outlining, type Tool, type Tools } from './tools.tsx';
+import { useAllTools } from './tools-here.tsx';
 
 export interface BoardKeys {
   /** The list of keys is open. */
@@ -117,7 +118,7 @@ function actions(held: Held, openList: () => void): Record<LetterAction, () => v
 }
 
 export function useBoardKeys(): BoardKeys {
-  const tools = useTools();
+  const tools = useAllTools();
   const looking = useLooking();
   const marking = useMarkDesk();
   const showValues = useValuesSwitch();

@@ -31,12 +31,13 @@ import { classWords } from '#app/_words/en-class.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
 import type { BoardRole } from '#server/core/contract/roles.ts';
 import { BoardPeople, BoardTitle } from './board-header.tsx';
-import { PictureFilters, pictureFilter } from './picture-filters.tsx';
+import { isGrey } from './looking.ts';
+import { PictureFilters } from './picture-filters.tsx';
 import { Shelf } from './shelf.tsx';
 import { SidePanels } from './side-panels.tsx';
-import { ToolsProvider, useTools } from './tools.tsx';
+import { ToolsProvider } from './tools.tsx';
+import { useTools } from './tools-here.tsx';
 import { Tray } from './tray.tsx';
-import { useBoardKeys } from './use-board-keys.ts';
 import styles from './workspace.module.css';
 
 const ClassStrip = late(() => import('#app/_class/class-strip.tsx').then((module) => module.ClassStrip));
@@ -107,26 +108,19 @@ function PostingOnBoard({ board, refresh, gone }: OnBoard) {
 }
 
 function Screen({ board, refresh, gone }: OnBoard) {
-  const tools = useTools();
-  const keys = useBoardKeys();
   const { veiled, known, silentId, state } = useBoardLive().class;
   const inClass = known ? state.now !== null : veiled;
   const looking = useOpenPanel() !== null && !veiled;
   const [lower, setLower] = useState<'ladder' | 'side'>('ladder');
-  useSurround();
   return (
-    <div
-      className={styles.screen}
-      data-lower={veiled ? 'side' : lower}
-      data-looking={looking || undefined}
-      style={{ '--picture-filter': pictureFilter(tools.squint) } as React.CSSProperties}
-    >
+    <div className={styles.screen} data-lower={veiled ? 'side' : lower} data-looking={looking || undefined}>
       <a className="unseen" href="#easel">
         {words.skipToBoard}
       </a>
       <PictureFilters />
+      <SeenThrough />
       <div className={styles.title}>
-        <BoardTitle board={board} refresh={refresh} keys={keys} />
+        <BoardTitle board={board} refresh={refresh} />
       </div>
       <div className={styles.shelf}>
         {silentId === null && (known || !veiled) ? <Shelf board={board} refresh={refresh} /> : null}
@@ -151,15 +145,24 @@ function Screen({ board, refresh, gone }: OnBoard) {
   );
 }
 
-/** The chosen grey goes on the root, so that sheets and the page's own edge follow it. */
-function useSurround() {
-  const { surround } = useTools();
+/**
+ * The chosen grey goes on the root, so that sheets and the page's own edge follow it, and so does whether pictures are
+ * seen without colour: as a word there, which touches the pictures alone; a property would be worked out for all.
+ */
+function SeenThrough() {
+  const { surround, squint } = useTools();
+  const grey = isGrey(squint);
+  useEffect(() => {
+    document.documentElement.toggleAttribute('data-grey', grey);
+    return () => document.documentElement.removeAttribute('data-grey');
+  }, [grey]);
   useEffect(() => {
     document.documentElement.dataset.surround = surround;
     return () => {
       delete document.documentElement.dataset.surround;
     };
   }, [surround]);
+  return null;
 }
 
 /** What must be said across the whole screen: pictures on their way, what was refused, the line. */
