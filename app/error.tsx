@@ -2,7 +2,7 @@
 /** A page that broke: said calmly, with a way to try again. */
 import { PlainPage } from '#app/_enter/plain-page.tsx';
 import { Button } from '#app/_ui/button.tsx';
-import { words } from '#app/_words/en.ts';
+import { words } from '#words/shell.ts';
 
 export default function ErrorPage({ reset }: { error: Error & { digest?: string }; reset: () => void }) {
   return (

@@ -13,11 +13,12 @@ import { headers } from 'next/headers';
 import { connection } from 'next/server';
 import type { ReactNode } from 'react';
 import { readSession } from '#server/access/session.ts';
+import { LANGUAGE } from '#server/core/say/language.ts';
+import { words } from '#words/shell.ts';
 import { EarlyPresses } from './_early/early-presses.tsx';
 import { EARLY_SCRIPT } from './_early/early-script.ts';
 import { ContactHere } from './_live/contact-here.tsx';
 import { SURROUND } from './_ui/greys.ts';
-import { words } from './_words/en.ts';
 
 export const metadata: Metadata = {
   title: { default: words.product, template: `%s · ${words.product}` },
@@ -38,7 +39,7 @@ export default async function RootLayout({ children }: { children: ReactNode }) 
   const asked = await headers();
   const visitor = await readSession(asked.get('cookie'));
   return (
-    <html lang="en">
+    <html lang={LANGUAGE}>
       <head>
         {/* Browsers hide the nonce from the page, so that it never is what the server wrote. */}
         <script nonce={nonceOf(asked.get('content-security-policy'))} suppressHydrationWarning>

@@ -1,7 +1,8 @@
 /** What a phone needs to keep the page among its apps. Pure. */
 import type { MetadataRoute } from 'next';
+import { LOCALE } from '#server/core/say/language.ts';
+import { words } from '#words/shell.ts';
 import { SURROUND } from './_ui/greys.ts';
-import { words } from './_words/en.ts';
 
 export default function manifest(): MetadataRoute.Manifest {
   return {
@@ -11,7 +12,7 @@ export default function manifest(): MetadataRoute.Manifest {
     id: '/',
     start_url: '/',
     scope: '/',
-    lang: 'en-GB',
+    lang: LOCALE,
     dir: 'ltr',
     display: 'standalone',
     orientation: 'any',

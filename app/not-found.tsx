@@ -1,7 +1,7 @@
 /** An address where there is nothing. */
 import Link from 'next/link';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
-import { words } from '#app/_words/en.ts';
+import { words } from '#words/shell.ts';
 
 export default function NotFound() {
   return (

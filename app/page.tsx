@@ -13,9 +13,6 @@ import { TakeBoardIn } from '#app/_outward/take-board-in.tsx';
 import { HomeWaiting } from '#app/_queue/home-waiting.tsx';
 import { NewsOfBoards } from '#app/_since/news-of-boards.tsx';
 import { PageHead } from '#app/_ui/page-head.tsx';
-import { words } from '#app/_words/en.ts';
-import { decencyWords } from '#app/_words/en-decency.ts';
-import { pathWords } from '#app/_words/en-path.ts';
 import { homeworkAtHome } from '#server/access/homework.ts';
 import { readSession } from '#server/access/session.ts';
 import { waitingFor } from '#server/access/waiting.ts';
@@ -23,6 +20,9 @@ import { services } from '#server/http/services.ts';
 import { listBoards } from '#server/store/boards.ts';
 import { listGroups } from '#server/store/groups.ts';
 import { isOnlyViewer } from '#server/store/members.ts';
+import { decencyWords } from '#words/decency.ts';
+import { pathWords } from '#words/path.ts';
+import { words } from '#words/shell.ts';
 
 export default async function BoardsPage() {
   const visitor = await readSession((await headers()).get('cookie'));

@@ -1,5 +1,5 @@
 /**
- * The environment, parsed once; the only reader of `process.env` in the server.
+ * The environment, parsed once; the only reader of `process.env` in the server but for `core/say/language.ts`.
  *
  * In the flow: start -> [environment] -> everything. IO: reads process.env.
  * A wrong value stops the start with the whole list of what is wrong.
@@ -7,6 +7,7 @@
 import { resolve } from 'node:path';
 import { z } from 'zod';
 import { Problem } from './core/problem.ts';
+import { LANGUAGES } from './core/say/language.ts';
 
 /** `URL.parse` is not in Node.js 20. */
 function parseUrl(text: string): URL | null {
@@ -41,6 +42,8 @@ const Variables = z.object({
     .optional(),
   VEILSTEP_ORIGIN: Origin.optional(),
   DATABASE_URL: DatabaseUrl.optional(),
+  /** Only looked at here: `core/say/language.ts` reads it for browsers and threads too. */
+  VEILSTEP_LANGUAGE: z.enum(LANGUAGES, 'is en or de').default('en'),
 });
 
 /** What the person who runs the server decided. */

@@ -1,7 +1,7 @@
 'use client';
 /** Oneself: how one signs in, and signing out. */
 import { useState } from 'react';
-import { words } from '#app/_words/en.ts';
+import { words } from '#words/shell.ts';
 import { AccountForm } from './account-form.tsx';
 import { SignOut } from './sign-out.tsx';
 

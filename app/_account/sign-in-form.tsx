@@ -7,7 +7,7 @@ import plain from '#app/_enter/plain.module.css';
 import { Button } from '#app/_ui/button.tsx';
 import { TextField } from '#app/_ui/field.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { words } from '#app/_words/en.ts';
+import { words } from '#words/shell.ts';
 
 /** @param knownAs Name of the session this browser has already, or null. */
 export function SignInForm({ knownAs }: { knownAs: string | null }) {

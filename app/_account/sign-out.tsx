@@ -8,7 +8,7 @@ import { forgetDrafts } from '#app/_live/drafts.ts';
 import { dropCopies } from '#app/_live/room-copies.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { words } from '#app/_words/en.ts';
+import { words } from '#words/shell.ts';
 
 /** @param guest Whether this browser alone knows the person. */
 export function SignOut({ guest }: { guest: boolean }) {

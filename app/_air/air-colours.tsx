@@ -6,13 +6,13 @@
  */
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
-import { airWords } from '#app/_words/en-air.ts';
 import { figure, signedFigure } from '#app/_words/figures.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import { hexFromLinear } from '#server/core/colour/hex.ts';
 import { rgbFromLab } from '#server/core/colour/lab.ts';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
 import type { LabColour } from '#server/core/contract/setup.ts';
+import { airWords } from '#words/air.ts';
 import styles from './air.module.css';
 
 const { colour: words } = airWords;

@@ -2,8 +2,8 @@
 /** The line under the pictures while the colour of the air is picked. In the flow: easel bar -> [air-controls]. */
 import bar from '#app/_easel/easel-bar.module.css';
 import { Button } from '#app/_ui/button.tsx';
-import { airWords } from '#app/_words/en-air.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
+import { airWords } from '#words/air.ts';
 
 export function AirControls() {
   const { setTool } = useTools();

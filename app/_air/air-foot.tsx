@@ -2,12 +2,12 @@
 /** Under a column of the air view: how far the plane goes back, in words and figures. In the flow: measures -> [foot]. */
 import chart from '#app/_ladder/chart.module.css';
 import { digitsFor, halfOf } from '#app/_ladder/doubted.ts';
-import { airWords } from '#app/_words/en-air.ts';
-import { ladderWords } from '#app/_words/en-ladder.ts';
 import { figure, NO_FIGURE } from '#app/_words/figures.ts';
 import type { MeasureDocument, PlaneMeasures, PlaneResult } from '#server/core/contract/measures.ts';
 import { speaksOfAmounts } from '#server/core/gaps/gap-words.ts';
 import { type Achieved, achievedOf, recessionWords } from '#server/core/readings/recession-words.ts';
+import { airWords } from '#words/air.ts';
+import { ladderWords } from '#words/ladder.ts';
 import styles from './air.module.css';
 
 interface AirFootProps {

@@ -5,7 +5,6 @@
  * `app/_post/send-picture.ts`, since only XMLHttpRequest tells how much has been sent.
  */
 
-import { words } from '#app/_words/en.ts';
 import type { ImpressionView } from '#server/core/contract/impressions.ts';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
 import type { PictureNotes } from '#server/core/contract/requests.ts';
@@ -17,6 +16,7 @@ import type {
   PictureView,
 } from '#server/core/contract/responses.ts';
 import type { PicturePlan } from '#server/core/plan/plan-picture.ts';
+import { words } from '#words/shell.ts';
 
 /** What the server refused, or that it did not answer; `message` is a sentence for the person. */
 export class Refused extends Error {

@@ -1,8 +1,9 @@
 /** Calls about homework and sheets. In the flow: component -> [homework] -> app/api. IO: HTTP to the same origin. */
-import { words } from '#app/_words/en.ts';
+
 import type { HomeworkView } from '#server/core/contract/homework.ts';
 import type { HomeworkChange, HomeworkRequest } from '#server/core/contract/homework-requests.ts';
 import type { Paper, SheetKind } from '#server/core/sheet/content.ts';
+import { words } from '#words/shell.ts';
 import { call, Refused, refusedFrom, withBody } from './client.ts';
 
 const board = (boardId: string) => `/api/boards/${encodeURIComponent(boardId)}`;

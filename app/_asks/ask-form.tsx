@@ -6,9 +6,9 @@ import { askForLook } from '#app/_api/own-time.ts';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { ChoiceField, TextField } from '#app/_ui/field.tsx';
-import { queueWords } from '#app/_words/en-queue.ts';
 import { ASK_LIMIT } from '#server/core/contract/own-time-limits.ts';
 import { may } from '#server/core/permissions/may.ts';
+import { queueWords } from '#words/queue.ts';
 import styles from './asks.module.css';
 import type { PainterAsksProps } from './painter-asks.tsx';
 

@@ -8,12 +8,12 @@
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useNow } from '#app/_queue/use-now.ts';
 import { late } from '#app/_ui/late.tsx';
-import { calledBy, queueWords, sinceWords } from '#app/_words/en-queue.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { AskView } from '#server/core/contract/own-time.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import { statesOf } from '#server/core/own-time/states.ts';
 import { may } from '#server/core/permissions/may.ts';
+import { calledBy, queueWords, sinceWords } from '#words/queue.ts';
 import { answeredWords, promisedWords } from './ask-words.ts';
 import styles from './asks.module.css';
 import { PainterAsks } from './painter-asks.tsx';

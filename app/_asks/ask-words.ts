@@ -1,7 +1,8 @@
 /** What a painter reads of their asking: the promise, and that it was answered. In the flow: ask-part -> [ask-words]. Pure. */
-import { dayWords, momentWords, queueWords } from '#app/_words/en-queue.ts';
+
 import type { AskView } from '#server/core/contract/own-time.ts';
 import { dayOf } from '#server/core/own-time/days.ts';
+import { dayWords, momentWords, queueWords } from '#words/queue.ts';
 
 const { ask: words } = queueWords;
 

@@ -6,9 +6,9 @@ import { withdrawAsk } from '#app/_api/own-time.ts';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { late } from '#app/_ui/late.tsx';
-import { queueWords, sinceWords } from '#app/_words/en-queue.ts';
 import type { AskView } from '#server/core/contract/own-time.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
+import { queueWords, sinceWords } from '#words/queue.ts';
 import { answeredWords, promisedWords } from './ask-words.ts';
 import styles from './asks.module.css';
 

@@ -1,8 +1,8 @@
 /** The caller's boards as pictures with titles. */
 import Link from 'next/link';
 import { BoardNewsLine } from '#app/_since/news-of-boards.tsx';
-import { words } from '#app/_words/en.ts';
 import type { BoardListItem } from '#server/core/contract/responses.ts';
+import { words } from '#words/shell.ts';
 import styles from './boards.module.css';
 import { Cover } from './cover.tsx';
 

@@ -2,7 +2,7 @@
 /** The small picture of a board; a grey that says so where it may not be shown just now, as in the silent look of a class. */
 import { useEffect, useRef, useState } from 'react';
 import { pictureAddress } from '#app/_api/client.ts';
-import { words } from '#app/_words/en.ts';
+import { words } from '#words/shell.ts';
 import styles from './boards.module.css';
 
 export function Cover({ boardId, pictureId }: { boardId: string; pictureId: string }) {

@@ -6,7 +6,7 @@ import { useGoing } from '#app/_api/use-going.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { Dialog } from '#app/_ui/dialog.tsx';
 import { TextField } from '#app/_ui/field.tsx';
-import { words } from '#app/_words/en.ts';
+import { words } from '#words/shell.ts';
 import styles from './boards.module.css';
 
 /** @param group Id of the group it is for, if any. */

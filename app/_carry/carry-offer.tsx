@@ -3,8 +3,8 @@
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { carryHold } from '#app/_live/presence.ts';
 import { Button } from '#app/_ui/button.tsx';
-import { carryWords as words } from '#app/_words/en-carry.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
+import { carryWords as words } from '#words/carry.ts';
 import styles from './carry.module.css';
 import { useCarryDoor } from './carry-desk.tsx';
 import { useCarryWish } from './use-carry-wish.ts';

@@ -1,11 +1,11 @@
 'use client';
+import type { PictureView } from '#server/core/contract/responses.ts';
 /**
  * The pictures that planes can be carried from, in words.
  *
  * In the flow: board -> [carry-sources] -> carry controls. References first; then the other paintings.
  */
-import { carryWords as words } from '#app/_words/en-carry.ts';
-import type { PictureView } from '#server/core/contract/responses.ts';
+import { carryWords as words } from '#words/carry.ts';
 
 export interface CarrySource {
   pictureId: string;

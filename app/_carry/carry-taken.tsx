@@ -2,9 +2,9 @@
 /** Under the pictures once planes were carried over: what became of them. In the flow: easel bar -> [carry-taken] -> carry-desk. */
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
-import { words as shellWords } from '#app/_words/en.ts';
-import { carryWords as words } from '#app/_words/en-carry.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
+import { carryWords as words } from '#words/carry.ts';
+import { words as shellWords } from '#words/shell.ts';
 import styles from './carry.module.css';
 import { useCarryDoor } from './carry-desk.tsx';
 import { namesOf } from './names-of.ts';

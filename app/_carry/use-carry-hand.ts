@@ -6,10 +6,10 @@
  */
 import { useRef } from 'react';
 import { type Hand, type HandPoint, pixelsApart, reachPx } from '#app/_easel/hand.ts';
-import { carryWords as words } from '#app/_words/en-carry.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import { planePlaces } from '#server/core/planes/plane-places.ts';
+import { carryWords as words } from '#words/carry.ts';
 import { useCarryDesk } from './carry-desk.tsx';
 import type { CarryDesk } from './carry-desk-types.ts';
 import {

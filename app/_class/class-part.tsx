@@ -7,9 +7,9 @@
  */
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { late } from '#app/_ui/late.tsx';
-import { classWords as words } from '#app/_words/en-class.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import { isRevealed } from '#server/core/class/state.ts';
+import { classWords as words } from '#words/class.ts';
 import styles from './class.module.css';
 import { RunControls } from './run-controls.tsx';
 import { SaidBack } from './said-back.tsx';

@@ -7,9 +7,9 @@
  */
 import { useId } from 'react';
 import { useBoardLive, useRoomDocument } from '#app/_live/board-live.tsx';
-import { classWords } from '#app/_words/en-class.ts';
 import { readNote, writeNote } from '#server/core/class/notes.ts';
 import { IMPRESSION_LIMIT } from '#server/core/class/shapes.ts';
+import { classWords } from '#words/class.ts';
 import styles from './class.module.css';
 
 const { impression: words } = classWords;

@@ -6,8 +6,8 @@
 import { useEffect, useState } from 'react';
 import { fetchImpressions, Refused } from '#app/_api/client.ts';
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { classWords } from '#app/_words/en-class.ts';
 import type { ImpressionView } from '#server/core/contract/impressions.ts';
+import { classWords } from '#words/class.ts';
 import styles from './class.module.css';
 
 const { impression: words } = classWords;

@@ -8,9 +8,9 @@ import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { Dialog } from '#app/_ui/dialog.tsx';
 import { late } from '#app/_ui/late.tsx';
-import { classWords } from '#app/_words/en-class.ts';
 import type { LiveNow } from '#server/core/class/shapes.ts';
 import { toCome } from '#server/core/class/state.ts';
+import { classWords } from '#words/class.ts';
 import styles from './class.module.css';
 import { type RunClass, useRun } from './use-run.ts';
 

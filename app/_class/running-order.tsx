@@ -2,8 +2,8 @@
 /** Who had a turn, whose it is, who is still to come; nobody is forgotten. In the flow: live class -> [running-order]. */
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
-import { classWords } from '#app/_words/en-class.ts';
 import { toCome } from '#server/core/class/state.ts';
+import { classWords } from '#words/class.ts';
 import styles from './class.module.css';
 import { newestOfEach } from './turns.ts';
 import { useRun } from './use-run.ts';

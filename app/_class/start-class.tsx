@@ -7,7 +7,6 @@
 import { type FormEvent, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
-import { classWords } from '#app/_words/en-class.ts';
 import {
   drawn,
   type Lengths,
@@ -17,6 +16,7 @@ import {
   turnLength,
 } from '#server/core/class/steps.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
+import { classWords } from '#words/class.ts';
 import styles from './class.module.css';
 import { newestOfEach } from './turns.ts';
 import { useRun } from './use-run.ts';

@@ -3,7 +3,7 @@
 import { type ReactNode, useState } from 'react';
 import { Choice } from '#app/_look/choice.tsx';
 import { PageHead } from '#app/_ui/page-head.tsx';
-import { componentWords as words } from '#app/_words/en-components.ts';
+import { componentWords as words } from '#words/components.ts';
 import { Buttons } from './buttons.tsx';
 import styles from './components.module.css';
 import { Fields } from './fields.tsx';

@@ -3,7 +3,7 @@
 import type { ReactNode } from 'react';
 import { Button, type ButtonWeight } from '#app/_ui/button.tsx';
 import small from '#app/_ui/small-words.module.css';
-import { componentWords as words } from '#app/_words/en-components.ts';
+import { componentWords as words } from '#words/components.ts';
 import styles from './components.module.css';
 
 const WEIGHTS: readonly ButtonWeight[] = ['main', 'quiet', 'word'];

@@ -2,7 +2,7 @@
 /** A line, a choice, a longer text, ticks and an amount: at rest, with a hint, in trouble, not to be had. */
 import { useId, useState } from 'react';
 import { ChoiceField, TextField } from '#app/_ui/field.tsx';
-import { componentWords as words } from '#app/_words/en-components.ts';
+import { componentWords as words } from '#words/components.ts';
 import styles from './components.module.css';
 
 export function Fields() {

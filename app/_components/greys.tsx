@@ -1,9 +1,9 @@
 'use client';
 /** The named colours as the page has them, each with the lightness that is measured here. */
 import { useEffect, useRef, useState } from 'react';
-import { componentWords as words } from '#app/_words/en-components.ts';
 import { labFromRgb } from '#server/core/colour/lab.ts';
 import { decodeSrgb } from '#server/core/colour/transfer.ts';
+import { componentWords as words } from '#words/components.ts';
 import styles from './components.module.css';
 
 const NAMES = [

@@ -3,7 +3,7 @@ import { ProductSign } from '#app/_enter/product-sign.tsx';
 import edge from '#app/_ui/edge.module.css';
 import { Monogram } from '#app/_ui/monogram.tsx';
 import over from '#app/_ui/over-picture.module.css';
-import { componentWords as words } from '#app/_words/en-components.ts';
+import { componentWords as words } from '#words/components.ts';
 import styles from './components.module.css';
 
 export function People() {

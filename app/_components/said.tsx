@@ -7,8 +7,8 @@ import { late } from '#app/_ui/late.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
 import { ScrollRegion } from '#app/_ui/scroll-region.tsx';
 import sheet from '#app/_ui/sheet.module.css';
-import { words as shell } from '#app/_words/en.ts';
-import { componentWords as words } from '#app/_words/en-components.ts';
+import { componentWords as words } from '#words/components.ts';
+import { words as shell } from '#words/shell.ts';
 import styles from './components.module.css';
 
 const Missing = late<object>(() => Promise.reject(new Error('shown on purpose')));

@@ -1,5 +1,5 @@
 /** The steps of type, of space, of rounding and of what is pressed, each beside its name. */
-import { componentWords as words } from '#app/_words/en-components.ts';
+import { componentWords as words } from '#words/components.ts';
 import styles from './components.module.css';
 
 const TYPE = ['text-13', 'text-15', 'text-17', 'text-20', 'text-26'];

@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { Choice } from '#app/_look/choice.tsx';
 import { Tabs } from '#app/_ui/tabs.tsx';
-import { componentWords as words } from '#app/_words/en-components.ts';
+import { componentWords as words } from '#words/components.ts';
 import styles from './components.module.css';
 
 const LEAVES = ['talk', 'planes', 'photo'] as const;

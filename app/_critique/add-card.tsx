@@ -2,7 +2,7 @@
 /** Opens the form for a card of a teacher's own. In the flow: cards -> [add-card] -> card-form, loaded late. */
 import { useState } from 'react';
 import { late } from '#app/_ui/late.tsx';
-import { critiqueWords } from '#app/_words/en-critique.ts';
+import { critiqueWords } from '#words/critique.ts';
 import styles from './critique.module.css';
 import { useDesk } from './desk.tsx';
 

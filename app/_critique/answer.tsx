@@ -6,9 +6,9 @@
  */
 import { useState } from 'react';
 import { Say } from '#app/_talk/say.tsx';
-import { critiqueWords } from '#app/_words/en-critique.ts';
 import type { LiveAnswer } from '#server/core/live/layout.ts';
 import type { ShownCard } from '#server/core/live/show-cards.ts';
+import { critiqueWords } from '#words/critique.ts';
 import styles from './critique.module.css';
 import { CARDS_TITLE_ID, useDesk } from './desk.tsx';
 

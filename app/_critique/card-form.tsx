@@ -8,10 +8,10 @@ import { type FormEvent, type ReactNode, useId, useRef, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Phrases } from '#app/_phrases/phrases.tsx';
 import { Button } from '#app/_ui/button.tsx';
-import { critiqueWords } from '#app/_words/en-critique.ts';
-import { words as easelWords } from '#app/_words/en-easel.ts';
 import type { LiveCard } from '#server/core/live/layout.ts';
 import { CARD_WORDS, type CardWords, type ShownCard } from '#server/core/live/show-cards.ts';
+import { critiqueWords } from '#words/critique.ts';
+import { words as easelWords } from '#words/easel.ts';
 import styles from './critique.module.css';
 import { useDesk } from './desk.tsx';
 

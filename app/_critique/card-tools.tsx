@@ -1,7 +1,7 @@
 'use client';
-/** What a teacher does with a card: words, place, leaving out. In the flow: card -> [card-tools] -> `cards`. */
-import { critiqueWords } from '#app/_words/en-critique.ts';
 import type { ShownCard } from '#server/core/live/show-cards.ts';
+/** What a teacher does with a card: words, place, leaving out. In the flow: card -> [card-tools] -> `cards`. */
+import { critiqueWords } from '#words/critique.ts';
 import styles from './critique.module.css';
 import { useDesk } from './desk.tsx';
 

@@ -6,10 +6,10 @@
  */
 import { useState } from 'react';
 import { late } from '#app/_ui/late.tsx';
-import { critiqueWords } from '#app/_words/en-critique.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { ShownCard } from '#server/core/live/show-cards.ts';
 import { HEALTH_LINE } from '#server/core/readings/health-line.ts';
+import { critiqueWords } from '#words/critique.ts';
 import { Answer, Answered } from './answer.tsx';
 import { CardTools } from './card-tools.tsx';
 import styles from './critique.module.css';

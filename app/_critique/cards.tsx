@@ -6,9 +6,9 @@
  * without moving the page.
  */
 import { useEffect, useState } from 'react';
-import { critiqueWords } from '#app/_words/en-critique.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { ShownCard, ShownCards } from '#server/core/live/show-cards.ts';
+import { critiqueWords } from '#words/critique.ts';
 import { AddCard } from './add-card.tsx';
 import { Card } from './card.tsx';
 import styles from './critique.module.css';

@@ -5,10 +5,10 @@ import { squaredFrameOf } from '#app/_easel/squared-frame.ts';
  * the tap itself is the easel's.
  */
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { critiqueWords } from '#app/_words/en-critique.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import { placeInWords } from '#server/core/readings/words.ts';
+import { critiqueWords } from '#words/critique.ts';
 import styles from './critique.module.css';
 
 const { focus: words } = critiqueWords;

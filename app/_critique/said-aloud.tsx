@@ -5,9 +5,9 @@
  */
 import { useEffect, useRef, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { critiqueWords } from '#app/_words/en-critique.ts';
 import type { LiveAnswer } from '#server/core/live/layout.ts';
 import type { ShownCard } from '#server/core/live/show-cards.ts';
+import { critiqueWords } from '#words/critique.ts';
 import { useDesk } from './desk.tsx';
 
 const { said } = critiqueWords;

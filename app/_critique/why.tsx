@@ -1,6 +1,6 @@
 'use client';
 /** Why something is advised and where that comes from, folded away until somebody asks. In the flow: cards, readings -> [why]. */
-import { critiqueWords } from '#app/_words/en-critique.ts';
+import { critiqueWords } from '#words/critique.ts';
 import styles from './critique.module.css';
 
 /** @param source Author and year, or that there is none; null = a person's own words. */

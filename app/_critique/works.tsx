@@ -1,7 +1,7 @@
 'use client';
-/** What works, always said; under it what is neither good nor bad. In the flow: measured document -> [works]. */
-import { critiqueWords } from '#app/_words/en-critique.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
+/** What works, always said; under it what is neither good nor bad. In the flow: measured document -> [works]. */
+import { critiqueWords } from '#words/critique.ts';
 import styles from './critique.module.css';
 import { useChoosePlane, useDesk } from './desk.tsx';
 

@@ -5,9 +5,9 @@ import { sentenceOf } from '#app/_api/client.ts';
 import { blockPerson } from '#app/_api/decency.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { words as allWords } from '#app/_words/en.ts';
-import { decencyWords } from '#app/_words/en-decency.ts';
 import type { PersonView } from '#server/core/contract/responses.ts';
+import { decencyWords } from '#words/decency.ts';
+import { words as allWords } from '#words/shell.ts';
 import styles from './decency.module.css';
 
 const { block: words } = decencyWords;

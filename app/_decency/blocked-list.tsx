@@ -6,8 +6,8 @@ import { fetchBlocks, unblockPerson } from '#app/_api/decency.ts';
 import plain from '#app/_enter/plain.module.css';
 import { Button } from '#app/_ui/button.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { decencyWords } from '#app/_words/en-decency.ts';
 import type { PersonView } from '#server/core/contract/responses.ts';
+import { decencyWords } from '#words/decency.ts';
 import styles from './decency.module.css';
 
 const { block: words } = decencyWords;

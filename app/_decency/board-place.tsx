@@ -6,12 +6,12 @@ import { countOver, handBoardOn, moveBoard, sayOver } from '#app/_api/decency.ts
 import { Button } from '#app/_ui/button.tsx';
 import { ChoiceField } from '#app/_ui/field.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { words as allWords } from '#app/_words/en.ts';
-import { decencyWords } from '#app/_words/en-decency.ts';
 import { dateTime } from '#app/_words/figures.ts';
 import type { OverView } from '#server/core/contract/decency.ts';
 import type { BoardView, GroupListItem } from '#server/core/contract/responses.ts';
 import { may } from '#server/core/permissions/may.ts';
+import { decencyWords } from '#words/decency.ts';
+import { words as allWords } from '#words/shell.ts';
 import styles from './decency.module.css';
 
 const { place: words } = decencyWords;

@@ -8,9 +8,9 @@ import { useGoing } from '#app/_api/use-going.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { ChoiceField, TextField } from '#app/_ui/field.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { words as allWords } from '#app/_words/en.ts';
-import { decencyWords } from '#app/_words/en-decency.ts';
 import type { BoardListItem, GroupName } from '#server/core/contract/responses.ts';
+import { decencyWords } from '#words/decency.ts';
+import { words as allWords } from '#words/shell.ts';
 import styles from './decency.module.css';
 
 const { group: words } = decencyWords;

@@ -1,7 +1,8 @@
 /** What was done to others, and what was deleted by itself, newest first. */
-import { decencyWords } from '#app/_words/en-decency.ts';
+
 import { dateTime } from '#app/_words/figures.ts';
 import type { RecordView } from '#server/core/contract/decency.ts';
+import { decencyWords } from '#words/decency.ts';
 import styles from './decency.module.css';
 
 const { record: words } = decencyWords;

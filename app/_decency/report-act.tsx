@@ -6,8 +6,8 @@ import { report } from '#app/_api/decency.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { Dialog } from '#app/_ui/dialog.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { decencyWords } from '#app/_words/en-decency.ts';
 import type { Reported } from '#server/core/contract/decency.ts';
+import { decencyWords } from '#words/decency.ts';
 import styles from './decency.module.css';
 
 const { report: words } = decencyWords;

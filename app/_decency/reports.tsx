@@ -7,10 +7,10 @@ import { closeReport } from '#app/_api/decency.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { TextField } from '#app/_ui/field.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { words as allWords } from '#app/_words/en.ts';
-import { decencyWords } from '#app/_words/en-decency.ts';
 import { dateTime } from '#app/_words/figures.ts';
 import type { ReportAct, ReportView } from '#server/core/contract/decency.ts';
+import { decencyWords } from '#words/decency.ts';
+import { words as allWords } from '#words/shell.ts';
 import styles from './decency.module.css';
 
 const { reports: words } = decencyWords;

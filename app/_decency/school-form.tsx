@@ -7,8 +7,8 @@ import { setSchool } from '#app/_api/decency.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { TextField } from '#app/_ui/field.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { decencyWords } from '#app/_words/en-decency.ts';
 import type { SchoolRules } from '#server/core/contract/school.ts';
+import { decencyWords } from '#words/decency.ts';
 import styles from './decency.module.css';
 
 const { school: words } = decencyWords;

@@ -1,8 +1,8 @@
 'use client';
 /** The line under the pictures while the focus is set. In the flow: easel-bar -> [focus-controls]. */
 import { Button } from '#app/_ui/button.tsx';
-import { critiqueWords } from '#app/_words/en-critique.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
+import { critiqueWords } from '#words/critique.ts';
 import bar from './easel-bar.module.css';
 
 const { focus: words } = critiqueWords;

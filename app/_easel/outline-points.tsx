@@ -6,8 +6,8 @@
  */
 import { type KeyboardEvent, useRef } from 'react';
 import type { PlaneView } from '#app/_live/board-live-types.ts';
-import { words } from '#app/_words/en-easel.ts';
 import type { FractionPoint, Outline } from '#server/core/contract/setup.ts';
+import { words } from '#words/easel.ts';
 import type { OutlineDraft } from './easel-state.tsx';
 import styles from './layers.module.css';
 import { linePattern } from './line-pattern.ts';

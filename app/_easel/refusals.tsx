@@ -6,7 +6,7 @@
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { copyText } from '#app/_ui/copy-text.ts';
-import { words } from '#app/_words/en-easel.ts';
+import { words } from '#words/easel.ts';
 import styles from './easel-bar.module.css';
 
 export function Refusals() {

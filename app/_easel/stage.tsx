@@ -8,8 +8,8 @@ import { type CSSProperties, type ReactNode, useLayoutEffect, useMemo, useRef } 
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { SoftLayers } from '#app/_look/soft-layers.tsx';
 import { RightedCopy } from '#app/_photo/righted-copy.tsx';
-import { words } from '#app/_words/en-easel.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
+import { words } from '#words/easel.ts';
 import { useEasel } from './easel-state.tsx';
 import type { Frame } from './frame.ts';
 import type { Hand } from './hand.ts';

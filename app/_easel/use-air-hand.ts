@@ -8,11 +8,11 @@
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useLooking } from '#app/_look/look-state.tsx';
 import { LEAST_SQUINT, useLookWish } from '#app/_look/use-look-pixels.ts';
-import { airWords } from '#app/_words/en-air.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import { patchAt } from '#server/core/look/patch.ts';
+import { airWords } from '#words/air.ts';
 import { useEasel } from './easel-state.tsx';
 import type { Hand } from './hand.ts';
 

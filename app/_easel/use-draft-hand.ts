@@ -6,10 +6,10 @@
  * the hand is shown; a finger shows it by dragging and sets it by lifting.
  */
 import { useRef } from 'react';
-import { words } from '#app/_words/en-easel.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
+import { words } from '#words/easel.ts';
 import { type OutlineDraft, useEasel } from './easel-state.tsx';
 import type { Frame } from './frame.ts';
 import { type Hand, type HandPoint, pixelsApart, reachPx } from './hand.ts';

@@ -5,9 +5,9 @@
  * In the flow: draft hand, bar under the pictures -> [use-draft] -> the draft in easel-state -> live document.
  */
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { words } from '#app/_words/en-easel.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { FractionPoint, Outline } from '#server/core/contract/setup.ts';
+import { words } from '#words/easel.ts';
 import { type OutlineDraft, useEasel } from './easel-state.tsx';
 import { closedRidge } from './outline-edit.ts';
 import { outlineTrouble } from './outline-trouble.ts';

@@ -6,10 +6,10 @@
  * original.
  */
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { critiqueWords } from '#app/_words/en-critique.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
+import { critiqueWords } from '#words/critique.ts';
 import { useEasel } from './easel-state.tsx';
 import type { Hand } from './hand.ts';
 import { insidePicture } from './outline-edit.ts';

@@ -1,5 +1,5 @@
 /** The hand that only moves about. In the flow: [use-look-hand] -> stage. */
-import { words } from '#app/_words/en-easel.ts';
+import { words } from '#words/easel.ts';
 import type { Hand } from './hand.ts';
 
 export function useLookHand(): Hand {

@@ -8,9 +8,9 @@
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { PlaneView } from '#app/_live/board-live-types.ts';
 import { outlineHold } from '#app/_live/presence.ts';
-import { words } from '#app/_words/en-easel.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { Outline } from '#server/core/contract/setup.ts';
+import { words } from '#words/easel.ts';
 import { useEasel } from './easel-state.tsx';
 import { troubleOf } from './outline-trouble.ts';
 

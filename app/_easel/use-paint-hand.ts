@@ -9,11 +9,11 @@
 import { useEffect, useRef } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { outlineHold } from '#app/_live/presence.ts';
-import { words } from '#app/_words/en-easel.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { FractionPoint, Outline } from '#server/core/contract/setup.ts';
 import type { Edited } from '#server/core/planes/edit/regions.ts';
+import { words } from '#words/easel.ts';
 import { useEasel } from './easel-state.tsx';
 import type { Hand } from './hand.ts';
 import { Newest } from './newest.ts';

@@ -6,8 +6,8 @@
  */
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { PlaneView } from '#app/_live/board-live-types.ts';
-import { words } from '#app/_words/en-easel.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
+import { words } from '#words/easel.ts';
 import { type OutlineDraft, useEasel } from './easel-state.tsx';
 import { troubleOf } from './outline-trouble.ts';
 

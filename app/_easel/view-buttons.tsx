@@ -1,7 +1,7 @@
 'use client';
 /** Zoom, undo and redo as buttons, for hands without keys and wheels. In the flow: hand -> view-store, history. */
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { words } from '#app/_words/en-easel.ts';
+import { words } from '#words/easel.ts';
 import styles from './easel.module.css';
 import { useEasel } from './easel-state.tsx';
 import { KEY_ZOOM } from './view-store.ts';

@@ -1,7 +1,7 @@
 'use client';
 /** The edge between two pictures that lie over each other: dragged, or moved by the arrow keys. */
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
-import { words } from '#app/_words/en-easel.ts';
+import { words } from '#words/easel.ts';
 import styles from './easel.module.css';
 
 const STEP = 0.02;

@@ -5,7 +5,7 @@ import { enter, Refused, sentenceOf } from '#app/_api/client.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { TextField } from '#app/_ui/field.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { words } from '#app/_words/en.ts';
+import { words } from '#words/shell.ts';
 import styles from './plain.module.css';
 
 /** Sent where a host goes on under the name they have. */

@@ -1,6 +1,6 @@
 /** The frame of pages with one thing to read or do: entering, a refusal, nothing found. */
 import type { ReactNode } from 'react';
-import { words } from '#app/_words/en.ts';
+import { words } from '#words/shell.ts';
 import styles from './plain.module.css';
 import { ProductSign } from './product-sign.tsx';
 

@@ -1,7 +1,7 @@
 'use client';
 /** Chooses which kept frame a painting is made after. In the flow: board or plan page -> [frame-of-painting] -> painting's room. */
 import { ChoiceField } from '#app/_ui/field.tsx';
-import { frameWords } from '#app/_words/en-plan-frames.ts';
+import { frameWords } from '#words/plan-frames.ts';
 import { useFrameOf } from './use-frame-of.ts';
 
 const { kept, belongs } = frameWords;

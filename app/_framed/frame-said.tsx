@@ -5,8 +5,8 @@
  * In the flow: painting's room -> [frame-said] -> the ladder's head. Nothing where no frame was kept.
  */
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { frameWords } from '#app/_words/en-plan-frames.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
+import { frameWords } from '#words/plan-frames.ts';
 import styles from './framed.module.css';
 import { useFrameOf } from './use-frame-of.ts';
 

@@ -1,8 +1,8 @@
 /** The groups the caller belongs to, by name. */
 import Link from 'next/link';
 import styles from '#app/_boards/boards.module.css';
-import { words } from '#app/_words/en.ts';
 import type { GroupListItem } from '#server/core/contract/responses.ts';
+import { words } from '#words/shell.ts';
 import groupStyles from './groups.module.css';
 
 export function GroupList({ groups }: { groups: readonly GroupListItem[] }) {

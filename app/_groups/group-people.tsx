@@ -11,9 +11,9 @@ import { OpenInvites } from '#app/_people/open-invites.tsx';
 import { wardsAmong } from '#app/_people/roles-on-board.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { words } from '#app/_words/en.ts';
 import type { GroupView } from '#server/core/contract/responses.ts';
 import { may } from '#server/core/permissions/may.ts';
+import { words } from '#words/shell.ts';
 import styles from './groups.module.css';
 
 interface GroupPeopleProps {

@@ -7,7 +7,7 @@ import styles from '#app/_boards/boards.module.css';
 import { Button } from '#app/_ui/button.tsx';
 import { Dialog } from '#app/_ui/dialog.tsx';
 import { TextField } from '#app/_ui/field.tsx';
-import { words } from '#app/_words/en.ts';
+import { words } from '#words/shell.ts';
 
 export function NewGroup() {
   const [open, setOpen] = useState(false);

@@ -7,12 +7,12 @@
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useNow } from '#app/_queue/use-now.ts';
 import { TakeAlong } from '#app/_take-along/take-along.tsx';
-import { homeworkWords as words } from '#app/_words/en-homework.ts';
 import type { HomeworkView } from '#server/core/contract/homework.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { ShownCard } from '#server/core/live/show-cards.ts';
 import { statesOf } from '#server/core/own-time/states.ts';
 import { may } from '#server/core/permissions/may.ts';
+import { homeworkWords as words } from '#words/homework.ts';
 import styles from './homework.module.css';
 import { OneHomework } from './one-homework.tsx';
 import { SetHomework } from './set-homework.tsx';

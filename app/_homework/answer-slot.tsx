@@ -8,10 +8,10 @@ import { useState } from 'react';
 import { sentenceOf } from '#app/_api/client.ts';
 import { FileChooser } from '#app/_post/file-chooser.tsx';
 import { sendPicture } from '#app/_post/send-picture.ts';
-import { homeworkWords as words } from '#app/_words/en-homework.ts';
 import { percent } from '#app/_words/figures.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { HomeworkView } from '#server/core/contract/homework.ts';
+import { homeworkWords as words } from '#words/homework.ts';
 import styles from './homework.module.css';
 
 interface AnswerSlotProps {

@@ -2,10 +2,10 @@
 /** On the page of boards: homework to try and homework that came in, each a way to its painting. In the flow: home page -> [home-homework]. */
 import { boardOn } from '#app/_queue/board-on.ts';
 import { useNow } from '#app/_queue/use-now.ts';
-import { homeworkWords } from '#app/_words/en-homework.ts';
-import { dayWords } from '#app/_words/en-queue.ts';
 import type { HomeView, HomeworkAtHome } from '#server/core/contract/homework.ts';
 import { dayOf } from '#server/core/own-time/days.ts';
+import { homeworkWords } from '#words/homework.ts';
+import { dayWords } from '#words/queue.ts';
 import styles from './homework.module.css';
 
 const { home: words, forDay, passed } = homeworkWords;

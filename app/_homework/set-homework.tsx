@@ -5,7 +5,6 @@ import { setHomework } from '#app/_api/homework.ts';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { ChoiceField, TextField } from '#app/_ui/field.tsx';
-import { homeworkWords as words } from '#app/_words/en-homework.ts';
 import {
   ANSWERS_AS,
   type AnswerAs,
@@ -16,6 +15,7 @@ import {
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { ShownCard } from '#server/core/live/show-cards.ts';
 import { dayAfter, dayOf } from '#server/core/own-time/days.ts';
+import { homeworkWords as words } from '#words/homework.ts';
 import styles from './homework.module.css';
 import { useAct } from './use-act.ts';
 

@@ -7,7 +7,6 @@
  */
 import type { CSSProperties, ReactNode } from 'react';
 import { ScrollRegion } from '#app/_ui/scroll-region.tsx';
-import { ladderWords } from '#app/_words/en-ladder.ts';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
 import { gapWords } from '#server/core/gaps/gap-words.ts';
 import {
@@ -18,6 +17,7 @@ import {
   type LadderSpan,
   ladderGeometry,
 } from '#server/core/ladder/geometry.ts';
+import { ladderWords } from '#words/ladder.ts';
 import styles from './chart.module.css';
 import { barsInWords, planeDoubt, planeFigures } from './plane-figures.ts';
 import { withKeys } from './with-keys.ts';

@@ -4,8 +4,9 @@
  * In the flow: measures with 90 % intervals -> [doubted] -> ladder's feet, table, air view. A figure is rounded where
  * its doubt has its first significant digit, which is within what JCGM 100:2008, 7.2.6 allows. Pure.
  */
-import { ladderWords } from '#app/_words/en-ladder.ts';
+
 import { figure, NO_FIGURE, signedFigure } from '#app/_words/figures.ts';
+import { ladderWords } from '#words/ladder.ts';
 
 export type Interval = readonly [number, number];
 

@@ -12,13 +12,13 @@ import { useBoardMeasures } from '#app/_measures/board-measures.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { late } from '#app/_ui/late.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { words } from '#app/_words/en.ts';
-import { ladderWords } from '#app/_words/en-ladder.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
 import { speaksOfAmounts } from '#server/core/gaps/gap-words.ts';
 import { swappedWords } from '#server/core/gaps/order-words.ts';
 import { planeIdOfColumn } from '#server/core/live/plane-id-of-column.ts';
+import { ladderWords } from '#words/ladder.ts';
+import { words } from '#words/shell.ts';
 import { Chart } from './chart.tsx';
 import styles from './ladder.module.css';
 

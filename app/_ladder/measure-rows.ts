@@ -5,9 +5,9 @@
  * tolerances the measures are tested with, and no more than their doubt allows. Pure.
  */
 
-import { ladderWords } from '#app/_words/en-ladder.ts';
 import { figure, NO_FIGURE } from '#app/_words/figures.ts';
 import { GAP_KEYS, type GapKey, type HueFamily, type PlaneMeasures } from '#server/core/contract/measures.ts';
+import { ladderWords } from '#words/ladder.ts';
 import { type DoubtedText, doubted, type Interval, type Written } from './doubted.ts';
 
 /** Digits after the point, and what the stored figure is multiplied by before it is shown. */

@@ -5,10 +5,11 @@
  * to whole units, and never more digits than their doubt allows. Where the photo's grade allows no amount and no word on
  * colour, only the order of lightness stands here; the table has every figure with its doubt. Pure.
  */
-import { ladderWords } from '#app/_words/en-ladder.ts';
+
 import { figure, NO_FIGURE, signedFigure, signedSteps } from '#app/_words/figures.ts';
 import type { GapKey, MeasureDocument, PlaneResult } from '#server/core/contract/measures.ts';
 import { speaksOfAmounts, sureGap } from '#server/core/gaps/gap-words.ts';
+import { ladderWords } from '#words/ladder.ts';
 import { digitsFor, halfOf } from './doubted.ts';
 
 type Grade = MeasureDocument['capture']['grade'];
@@ -83,7 +84,7 @@ export function planeDoubt(plane: PlaneResult, grade: Grade): string | null {
   };
   const [lightness, chroma] = [widest(LIGHTNESS_KEYS), speaksOfAmounts(grade) ? widest(['chroma']) : null];
   const parts = [
-    ...(lightness === null ? [] : [`${figure(Math.max(0.1, lightness / 10), 1)} step`]),
+    ...(lightness === null ? [] : [ladderWords.stepOff(figure(Math.max(0.1, lightness / 10), 1))]),
     ...(chroma === null ? [] : [`${figure(Math.max(1, chroma), 0)} C*`]),
   ];
   return parts.length > 0 ? ladderWords.doubt(parts.join(', ')) : null;
@@ -91,7 +92,7 @@ export function planeDoubt(plane: PlaneResult, grade: Grade): string | null {
 
 /** A lightness on the ladder's axis. @param lightness L*. */
 function ownValue(lightness: number | null, digits: number): string {
-  return lightness === null ? NO_FIGURE : `value ${figure(lightness / 10, digits)}`;
+  return lightness === null ? NO_FIGURE : ladderWords.value(figure(lightness / 10, digits));
 }
 
 /**

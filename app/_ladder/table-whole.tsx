@@ -1,12 +1,12 @@
 'use client';
 import { ScrollRegion } from '#app/_ui/scroll-region.tsx';
-import { ladderWords } from '#app/_words/en-ladder.ts';
 import { figure, NO_FIGURE, signedFigure } from '#app/_words/figures.ts';
 /** The last two tables: how far back each plane goes compared with the target, and the picture as a whole. */
 import type { MeasureDocument, PlaneResult, Recession } from '#server/core/contract/measures.ts';
 import type { LabColour } from '#server/core/contract/setup.ts';
 import { speaksOfAmounts } from '#server/core/gaps/gap-words.ts';
 import { achievedOf } from '#server/core/readings/recession-words.ts';
+import { ladderWords } from '#words/ladder.ts';
 import { doubted } from './doubted.ts';
 import { Doubted } from './doubted-cell.tsx';
 import styles from './table.module.css';

@@ -1,6 +1,5 @@
 'use client';
 import { ScrollRegion } from '#app/_ui/scroll-region.tsx';
-import { ladderWords } from '#app/_words/en-ladder.ts';
 /**
  * The ladder as text: every measure of every plane, the steps between them, how far each goes back, the whole.
  *
@@ -15,6 +14,7 @@ import {
   type Step,
   type StepKey,
 } from '#server/core/contract/measures.ts';
+import { ladderWords } from '#words/ladder.ts';
 import { Doubted } from './doubted-cell.tsx';
 import { gapText, huesText, MEASURE_ORDER, measureText, stepText } from './measure-rows.ts';
 import styles from './table.module.css';

@@ -7,11 +7,11 @@
 import { useEffect, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
-import { lookWords } from '#app/_words/en-look.ts';
 import { figure } from '#app/_words/figures.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import { greyOf, STEP_L } from '#server/core/look/nine-steps.ts';
 import { type Guess, tendencies } from '#server/core/look/tendency.ts';
+import { lookWords } from '#words/look.ts';
 import { GreyScale } from './grey-scale.tsx';
 import styles from './guess.module.css';
 import { forgetGuesses, keepGuess, keptGuesses } from './kept.ts';

@@ -1,9 +1,9 @@
 'use client';
 /** Where patches were taken and which spot is guessed, as small rings. In the flow: stage -> [look marks] -> screen. */
 import { useStage } from '#app/_easel/stage-context.tsx';
-import { lookWords } from '#app/_words/en-look.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
+import { lookWords } from '#words/look.ts';
 import styles from './layers.module.css';
 import { useLooking } from './look-state.tsx';
 

@@ -5,9 +5,9 @@
  */
 import { type CSSProperties, useSyncExternalStore } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { lookShownWords as lookWords } from '#app/_words/en-look-shown.ts';
 import { figure } from '#app/_words/figures.ts';
 import { greyOf, NINE_STEPS, STEP_L } from '#server/core/look/nine-steps.ts';
+import { lookShownWords as lookWords } from '#words/look-shown.ts';
 import { useLooking } from './look-state.tsx';
 import styles from './nine-scale.module.css';
 import { useTrust } from './use-trust.ts';

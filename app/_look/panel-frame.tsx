@@ -2,8 +2,8 @@
 /** The frame of a looking panel: title, its controls, and the way back to the ladder. Escape goes back as well. */
 import { type KeyboardEvent, type ReactNode, useId } from 'react';
 import { Button } from '#app/_ui/button.tsx';
-import { lookWords } from '#app/_words/en-look.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
+import { lookWords } from '#words/look.ts';
 import { useLooking } from './look-state.tsx';
 import styles from './panel.module.css';
 

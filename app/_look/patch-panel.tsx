@@ -5,7 +5,6 @@
  * In the flow: patch hand -> [patch panel].
  */
 import { Button } from '#app/_ui/button.tsx';
-import { lookWords } from '#app/_words/en-look.ts';
 import { figure, signedFigure } from '#app/_words/figures.ts';
 import { STEP_L } from '#server/core/look/nine-steps.ts';
 import type { Patch } from '#server/core/look/patch.ts';
@@ -17,6 +16,7 @@ import {
   strengthWords,
   temperatureWords,
 } from '#server/core/look/patch-words.ts';
+import { lookWords } from '#words/look.ts';
 import { type TakenPatch, useLooking } from './look-state.tsx';
 import { PanelFrame } from './panel-frame.tsx';
 import styles from './patch.module.css';

@@ -8,8 +8,8 @@
 import { useState } from 'react';
 import { Button } from '#app/_ui/button.tsx';
 import { Dialog } from '#app/_ui/dialog.tsx';
-import { lookWords } from '#app/_words/en-look.ts';
 import { greyOf } from '#server/core/look/nine-steps.ts';
+import { lookWords } from '#words/look.ts';
 import { keepScreen } from './kept.ts';
 import { useLooking } from './look-state.tsx';
 import styles from './screen-check.module.css';

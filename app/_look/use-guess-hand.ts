@@ -7,10 +7,10 @@
 import { useCallback } from 'react';
 import type { Hand } from '#app/_easel/hand.ts';
 import { insidePicture } from '#app/_easel/outline-edit.ts';
-import { lookWords } from '#app/_words/en-look.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import { stepOfLightness } from '#server/core/look/nine-steps.ts';
 import { patchAt } from '#server/core/look/patch.ts';
+import { lookWords } from '#words/look.ts';
 import type { LookWish } from './look-line.ts';
 import { useLooking } from './look-state.tsx';
 import { LEAST_SQUINT, useLookWish } from './use-look-pixels.ts';

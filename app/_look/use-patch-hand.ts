@@ -7,11 +7,11 @@
 import { useEffect } from 'react';
 import type { Hand } from '#app/_easel/hand.ts';
 import { insidePicture } from '#app/_easel/outline-edit.ts';
-import { lookWords } from '#app/_words/en-look.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import { stepOfLightness } from '#server/core/look/nine-steps.ts';
 import { patchAt } from '#server/core/look/patch.ts';
+import { lookWords } from '#words/look.ts';
 import { useLooking } from './look-state.tsx';
 import { LEAST_SQUINT, useLookPixels, useLookWish } from './use-look-pixels.ts';
 

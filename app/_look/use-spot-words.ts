@@ -2,9 +2,9 @@
 /** Where a point is, in words: which picture, which plane. In the flow: live board -> [use-spot-words] -> panels. */
 import { useCallback } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { lookWords } from '#app/_words/en-look.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import { planePlaces } from '#server/core/planes/plane-places.ts';
+import { lookWords } from '#words/look.ts';
 
 /** @returns For example `Reference, Massif`. */
 export function useSpotWords(): (pictureId: string, point: FractionPoint) => string {

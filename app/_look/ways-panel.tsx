@@ -5,13 +5,13 @@
  * In the flow: tray -> [ways panel] -> look state, tools.
  */
 import { type ReactNode, useEffect, useState } from 'react';
-import { words as shellWords } from '#app/_words/en.ts';
-import { lookWords } from '#app/_words/en-look.ts';
 import { dateTime } from '#app/_words/figures.ts';
 import { LETTER_KEYS, type LetterAction } from '#app/_workspace/key-map.ts';
 import { isBlurred, isGrey, withBlur, withGrey } from '#app/_workspace/looking.ts';
 import { SURROUNDS } from '#app/_workspace/tools.tsx';
 import { useTools } from '#app/_workspace/tools-here.tsx';
+import { lookWords } from '#words/look.ts';
+import { words as shellWords } from '#words/shell.ts';
 import { Choice } from './choice.tsx';
 import { keptScreen, type ScreenFound } from './kept.ts';
 import { SQUINT_SHARES, useLooking } from './look-state.tsx';

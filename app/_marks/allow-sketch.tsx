@@ -1,8 +1,8 @@
 'use client';
 /** Whether others may sketch over a painting. In the flow: remarks -> [allow-sketch] -> the painting's room. */
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { markWords } from '#app/_words/en-marks.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
+import { markWords } from '#words/marks.ts';
 import styles from './controls.module.css';
 
 const { sketch: words } = markWords;

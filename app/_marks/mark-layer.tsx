@@ -8,7 +8,7 @@
 import { type KeyboardEvent, memo, useMemo } from 'react';
 import type { Frame } from '#app/_easel/frame.ts';
 import type { MarkView } from '#app/_live/mark-types.ts';
-import { markWords as words } from '#app/_words/en-marks.ts';
+import { markWords as words } from '#words/marks.ts';
 import { keepPress, MarkLines, SketchLayer, shownPoint } from './mark-lines.tsx';
 import styles from './marks.module.css';
 

@@ -2,8 +2,8 @@
  * Places and shapes of marks: a point in words, an arrow's lines. Pure.
  */
 import { BOX } from '#app/_easel/shape-path.ts';
-import { markWords as words } from '#app/_words/en-marks.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
+import { markWords as words } from '#words/marks.ts';
 
 const third = (share: number) => Math.min(2, Math.max(0, Math.floor(share * 3)));
 

@@ -15,10 +15,10 @@ import { noteSaid } from '#app/_phrases/phrase-store.ts';
 import { Phrases } from '#app/_phrases/phrases.tsx';
 import type { About } from '#app/_phrases/use-slots.ts';
 import { Button } from '#app/_ui/button.tsx';
-import { markWords as words } from '#app/_words/en-marks.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import { useWide } from '#app/_workspace/use-wide.ts';
 import { TEXT_LIMIT } from '#server/core/live/layout.ts';
+import { markWords as words } from '#words/marks.ts';
 import styles from './marks.module.css';
 import { usePlaneAt } from './use-plane-at.ts';
 

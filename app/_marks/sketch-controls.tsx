@@ -7,9 +7,9 @@
 import type { ReactNode } from 'react';
 import bar from '#app/_easel/easel-bar.module.css';
 import { Button } from '#app/_ui/button.tsx';
-import { markWords } from '#app/_words/en-marks.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import { greyOf } from '#server/core/look/nine-steps.ts';
+import { markWords } from '#words/marks.ts';
 import { AllowSketch } from './allow-sketch.tsx';
 import styles from './controls.module.css';
 import { useMarkDesk } from './mark-desk.tsx';

@@ -8,10 +8,10 @@ import { useEasel } from '#app/_easel/easel-state.tsx';
 import { type Hand, type HandPoint, pixelsApart, reachPx } from '#app/_easel/hand.ts';
 import { insidePicture } from '#app/_easel/outline-edit.ts';
 import { type StrokePoint, thinned } from '#app/_easel/stroke-points.ts';
-import { markWords as words } from '#app/_words/en-marks.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import { MARK_POINTS } from '#server/core/live/mark-kinds.ts';
 import type { Mark } from '#server/core/live/marks.ts';
+import { markWords as words } from '#words/marks.ts';
 import type { Growing } from './growing-store.ts';
 import { useMarkDesk } from './mark-desk.tsx';
 

@@ -7,9 +7,9 @@
 import { useCallback } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { MarkView } from '#app/_live/mark-types.ts';
-import { markWords as words } from '#app/_words/en-marks.ts';
 import { markPlace } from '#server/core/live/mark-place.ts';
 import { markState } from '#server/core/live/remarks.ts';
+import { markWords as words } from '#words/marks.ts';
 import { spotWords } from './mark-shape.ts';
 
 /** For example `on the painting, Massif, upper left`. */

@@ -7,9 +7,9 @@
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useLooking } from '#app/_look/look-state.tsx';
 import { LEAST_SQUINT, useLookWish } from '#app/_look/use-look-pixels.ts';
-import { markWords as words } from '#app/_words/en-marks.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import { type Patch, patchAt } from '#server/core/look/patch.ts';
+import { markWords as words } from '#words/marks.ts';
 
 const AS_IT_IS = { squint: LEAST_SQUINT };
 /** A colour to paint with is the colour on the screen, in whatever light it was posted. */

@@ -1,8 +1,8 @@
 'use client';
 /** Why a picture may not be sketched over, in a sentence; null = it may. In the flow: live board -> [use-sketch-refusal]. */
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { markWords } from '#app/_words/en-marks.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
+import { markWords } from '#words/marks.ts';
 
 const { sketch: words } = markWords;
 

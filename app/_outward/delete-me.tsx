@@ -9,9 +9,9 @@ import { dropCopies } from '#app/_live/room-copies.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { TextField } from '#app/_ui/field.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { words as allWords } from '#app/_words/en.ts';
-import { outwardWords } from '#app/_words/en-outward.ts';
 import type { LeavingView } from '#server/core/contract/outward.ts';
+import { outwardWords } from '#words/outward.ts';
+import { words as allWords } from '#words/shell.ts';
 import styles from './outward.module.css';
 
 const { person: words } = outwardWords;

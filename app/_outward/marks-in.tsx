@@ -7,9 +7,9 @@ import plain from '#app/_enter/plain.module.css';
 import { pictureName } from '#app/_post/picture-names.ts';
 import { ChoiceField } from '#app/_ui/field.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { outwardWords } from '#app/_words/en-outward.ts';
 import type { LeftOutPart, MarksTaken } from '#server/core/contract/outward.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
+import { outwardWords } from '#words/outward.ts';
 import { OneFile } from './one-file.tsx';
 import styles from './outward.module.css';
 

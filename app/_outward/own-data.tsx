@@ -3,7 +3,7 @@
 import { filesOf } from '#app/_api/outward.ts';
 import plain from '#app/_enter/plain.module.css';
 import { buttonClass } from '#app/_ui/button.tsx';
-import { outwardWords } from '#app/_words/en-outward.ts';
+import { outwardWords } from '#words/outward.ts';
 
 const { person: words } = outwardWords;
 

@@ -3,9 +3,9 @@ import { filesOf } from '#app/_api/outward.ts';
 /** Everything of a board that can be taken away, and marks brought in. IO: HTTP. */
 import plain from '#app/_enter/plain.module.css';
 import { buttonClass } from '#app/_ui/button.tsx';
-import { outwardWords } from '#app/_words/en-outward.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
 import { may } from '#server/core/permissions/may.ts';
+import { outwardWords } from '#words/outward.ts';
 import { MarksIn } from './marks-in.tsx';
 import styles from './outward.module.css';
 import { WholeBoard } from './whole-board.tsx';

@@ -6,8 +6,8 @@ import { takeBoardIn } from '#app/_api/outward.ts';
 import { Button, buttonClass } from '#app/_ui/button.tsx';
 import { Dialog } from '#app/_ui/dialog.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { outwardWords } from '#app/_words/en-outward.ts';
 import type { TakenBoard } from '#server/core/contract/outward.ts';
+import { outwardWords } from '#words/outward.ts';
 import { OneFile } from './one-file.tsx';
 import styles from './outward.module.css';
 

@@ -6,8 +6,8 @@ import { archiveContents, filesOf } from '#app/_api/outward.ts';
 import plain from '#app/_enter/plain.module.css';
 import { buttonClass } from '#app/_ui/button.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { outwardWords } from '#app/_words/en-outward.ts';
 import type { ArchiveContents } from '#server/core/contract/outward.ts';
+import { outwardWords } from '#words/outward.ts';
 import styles from './outward.module.css';
 
 const { board: words } = outwardWords;

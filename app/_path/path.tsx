@@ -7,8 +7,6 @@
 import Link from 'next/link';
 import { pictureAddress } from '#app/_api/client.ts';
 import { boardOn } from '#app/_queue/board-on.ts';
-import { VERDICTS } from '#app/_words/en-moves.ts';
-import { pathWords as words } from '#app/_words/en-path.ts';
 import { dateTime } from '#app/_words/figures.ts';
 import type { MoveVerdict } from '#server/core/contract/moves.ts';
 import type {
@@ -18,6 +16,8 @@ import type {
   PathTried,
   PathView,
 } from '#server/core/contract/states.ts';
+import { VERDICTS } from '#words/moves.ts';
+import { pathWords as words } from '#words/path.ts';
 import styles from './path.module.css';
 
 const HELPED: readonly MoveVerdict[] = ['all', 'half', 'past', 'that-way'];

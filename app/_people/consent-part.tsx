@@ -7,9 +7,9 @@ import { useEffect, useState } from 'react';
 import { sentenceOf } from '#app/_api/client.ts';
 import { fetchConsents, sayConsent } from '#app/_api/people.ts';
 import { Notice } from '#app/_ui/notice.tsx';
-import { words } from '#app/_words/en.ts';
 import { dateTime } from '#app/_words/figures.ts';
 import type { ConsentView } from '#server/core/contract/responses.ts';
+import { words } from '#words/shell.ts';
 import styles from './people.module.css';
 
 interface ConsentPartProps {

@@ -1,7 +1,7 @@
 /** Somebody's initials in a circle, faded while they are away. */
 import { Monogram } from '#app/_ui/monogram.tsx';
-import { words } from '#app/_words/en.ts';
 import type { MemberView } from '#server/core/contract/responses.ts';
+import { words } from '#words/shell.ts';
 
 export function Face({ person, here }: { person: MemberView; here: boolean }) {
   const role = words.people.role[person.role];

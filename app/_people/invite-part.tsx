@@ -6,10 +6,10 @@ import { type At, createInvite } from '#app/_api/people.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { ChoiceField } from '#app/_ui/field.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { words } from '#app/_words/en.ts';
 import type { InviteView, PersonView } from '#server/core/contract/responses.ts';
 import { INVITE_ROLES, type InviteRole } from '#server/core/contract/roles.ts';
 import { PRIVATE_INVITE_HOURS } from '#server/core/contract/school.ts';
+import { words } from '#words/shell.ts';
 import { MadeLink } from './made-link.tsx';
 import styles from './people.module.css';
 

@@ -3,7 +3,7 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import { Button } from '#app/_ui/button.tsx';
 import { copyText } from '#app/_ui/copy-text.ts';
-import { words } from '#app/_words/en.ts';
+import { words } from '#words/shell.ts';
 import styles from './people.module.css';
 
 interface MadeLinkProps {

@@ -2,10 +2,10 @@
 /** One person of a board or group: who they are, as what, and what those who run it can do about that. */
 import { type ReactNode, useState } from 'react';
 import { Button } from '#app/_ui/button.tsx';
-import { words } from '#app/_words/en.ts';
-import { togetherWords } from '#app/_words/en-together.ts';
 import type { MemberView } from '#server/core/contract/responses.ts';
 import { MEMBER_ROLES, MemberRole } from '#server/core/contract/roles.ts';
+import { words } from '#words/shell.ts';
+import { togetherWords } from '#words/together.ts';
 import { Face } from './face.tsx';
 import styles from './people.module.css';
 import { ReturnLinkPart } from './return-link-part.tsx';

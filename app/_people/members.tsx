@@ -5,10 +5,10 @@ import { sentenceOf } from '#app/_api/client.ts';
 import { type At, changeRole, removeMember } from '#app/_api/people.ts';
 import type { PersonHere } from '#app/_live/board-live-types.ts';
 import { Notice } from '#app/_ui/notice.tsx';
-import { words } from '#app/_words/en.ts';
 import type { MemberView } from '#server/core/contract/responses.ts';
 import type { BoardRole, MemberRole } from '#server/core/contract/roles.ts';
 import { may } from '#server/core/permissions/may.ts';
+import { words } from '#words/shell.ts';
 import { MemberRow } from './member-row.tsx';
 import styles from './people.module.css';
 

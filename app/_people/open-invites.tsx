@@ -5,9 +5,9 @@ import { sentenceOf } from '#app/_api/client.ts';
 import { type At, fetchInvites, revokeInvite } from '#app/_api/people.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { words } from '#app/_words/en.ts';
 import { dateTime } from '#app/_words/figures.ts';
 import type { OpenInvite } from '#server/core/contract/responses.ts';
+import { words } from '#words/shell.ts';
 import styles from './people.module.css';
 
 /** @param round Rises when the list should be fetched again. */

@@ -5,8 +5,8 @@ import { sentenceOf } from '#app/_api/client.ts';
 import { makeReturnLink } from '#app/_api/people.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { words } from '#app/_words/en.ts';
 import type { PersonView } from '#server/core/contract/responses.ts';
+import { words } from '#words/shell.ts';
 import { MadeLink } from './made-link.tsx';
 
 export function ReturnLinkPart({ person }: { person: PersonView }) {

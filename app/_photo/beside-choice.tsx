@@ -5,9 +5,9 @@
  * In the flow: bar -> [beside-choice] -> photo desk.
  */
 import bar from '#app/_easel/easel-bar.module.css';
-import { words } from '#app/_words/en-photo.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import { useWide } from '#app/_workspace/use-wide.ts';
+import { words } from '#words/photo.ts';
 import { usePhotoDesk } from './photo-desk.tsx';
 
 export function BesideChoice() {

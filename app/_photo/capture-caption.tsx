@@ -1,7 +1,7 @@
 'use client';
 /** In the painting's caption: its photo's grade, which opens the leaf that says why. In the flow: easel -> [capture-caption]. */
 import { useBoardMeasures } from '#app/_measures/board-measures.tsx';
-import { photoShownWords as words } from '#app/_words/en-photo-shown.ts';
+import { photoShownWords as words } from '#words/photo-shown.ts';
 import styles from './leaf.module.css';
 import { usePhotoDesk } from './photo-desk.tsx';
 

@@ -6,7 +6,7 @@
  */
 import { useId, useMemo } from 'react';
 import { useBoardMeasures } from '#app/_measures/board-measures.tsx';
-import { words } from '#app/_words/en-photo.ts';
+import { words } from '#words/photo.ts';
 import styles from './overlay.module.css';
 import { type OverlayKind, overlayShapes } from './overlay-shapes.ts';
 import { usePhotoDesk } from './photo-desk.tsx';

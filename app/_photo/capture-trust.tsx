@@ -7,11 +7,11 @@
  */
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useBoardMeasures } from '#app/_measures/board-measures.tsx';
-import { words } from '#app/_words/en-photo.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import { adviceFor, RESHOOT_STEPS } from '#server/core/capture/advice.ts';
 import { CAPTURE_REASONS, type CaptureReason } from '#server/core/capture/reasons.ts';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
+import { words } from '#words/photo.ts';
 import { OverlayKey } from './capture-overlay.tsx';
 import styles from './leaf.module.css';
 import { usePhotoDesk } from './photo-desk.tsx';

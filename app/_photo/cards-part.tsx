@@ -7,9 +7,10 @@
 import { useEffect, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
-import { words } from '#app/_words/en-photo.ts';
+import { inField } from '#app/_words/figures.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { Card } from '#server/core/contract/setup.ts';
+import { words } from '#words/photo.ts';
 import styles from './leaf.module.css';
 import { usePhotoDesk } from './photo-desk.tsx';
 import { MOST_CARDS } from './photo-parts.ts';
@@ -116,7 +117,7 @@ function CardRow({ number, card, chosen, choose, put, remove }: CardRowProps) {
 }
 
 function TypedPercent({ number, card, put }: Pick<CardRowProps, 'number' | 'card' | 'put'>) {
-  const [text, setText] = useState(String(Number((card.Y * 100).toFixed(1))));
+  const [text, setText] = useState(inField(Number((card.Y * 100).toFixed(1))));
   const [wrong, setWrong] = useState(false);
   const keep = () => {
     const percent = percentOf(text);

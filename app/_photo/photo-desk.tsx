@@ -7,11 +7,11 @@
  */
 import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { photoShownWords as words } from '#app/_words/en-photo-shown.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { PictureSize } from '#server/core/contract/picture-choices.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { LivePhoto } from '#server/core/live/layout.ts';
+import { photoShownWords as words } from '#words/photo-shown.ts';
 import { PhotoLine } from './photo-line.ts';
 import { type RightedShown, useRighted } from './use-righted.ts';
 

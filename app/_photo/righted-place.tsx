@@ -5,7 +5,7 @@
  * In the flow: easel -> [righted-place] -> canvas, what lies on it, switch before and after.
  */
 import type { CSSProperties } from 'react';
-import { words } from '#app/_words/en-photo.ts';
+import { words } from '#words/photo.ts';
 import styles from './beside.module.css';
 import { CaptureOverlay } from './capture-overlay.tsx';
 import { HoldButton } from './hold-button.tsx';

@@ -6,7 +6,7 @@
  */
 import { type FocusEvent, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { words } from '#app/_words/en-photo.ts';
+import { inField } from '#app/_words/figures.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { LivePhoto } from '#server/core/live/layout.ts';
 import {
@@ -16,6 +16,7 @@ import {
   turnedLike,
 } from '#server/core/rectify/canvas-sizes.ts';
 import { sideRatioOf } from '#server/core/rectify/side-ratio.ts';
+import { words } from '#words/photo.ts';
 import styles from './leaf.module.css';
 import { lengthOf } from './typed-number.ts';
 
@@ -87,8 +88,8 @@ function UsualSizes({ ratio, size, keep }: SizeProps & { ratio: number }) {
 }
 
 function SizeFields({ size, keep }: SizeProps) {
-  const [width, setWidth] = useState(size ? String(size[0]) : '');
-  const [height, setHeight] = useState(size ? String(size[1]) : '');
+  const [width, setWidth] = useState(size ? inField(size[0]) : '');
+  const [height, setHeight] = useState(size ? inField(size[1]) : '');
   const [wrong, setWrong] = useState(false);
   const store = () => {
     const [w, h] = [lengthOf(width), lengthOf(height)];

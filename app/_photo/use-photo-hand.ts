@@ -12,12 +12,12 @@ import { troubleOf } from '#app/_easel/outline-trouble.ts';
 import { type Held, useHeldDrag } from '#app/_easel/use-held-drag.ts';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { photoHold } from '#app/_live/presence.ts';
-import { words } from '#app/_words/en-photo.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { Card, FractionPoint } from '#server/core/contract/setup.ts';
 import type { LivePhoto } from '#server/core/live/layout.ts';
 import { checkCorners } from '#server/core/rectify/check-corners.ts';
+import { words } from '#words/photo.ts';
 import { type PhotoDesk, usePhotoDesk } from './photo-desk.tsx';
 import {
   boxBetween,

@@ -4,9 +4,9 @@ import { type FormEvent, useId, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { Dialog } from '#app/_ui/dialog.tsx';
-import { queueWords } from '#app/_words/en-queue.ts';
 import type { PhraseView } from '#server/core/contract/own-time.ts';
 import { MOST_PHRASES, PHRASE_LIMIT } from '#server/core/contract/own-time-limits.ts';
+import { queueWords } from '#words/queue.ts';
 import { usePhrases } from './phrase-store.ts';
 import styles from './phrases.module.css';
 

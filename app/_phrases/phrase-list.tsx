@@ -1,9 +1,10 @@
 'use client';
 /** Phrases to choose from, found by typing; arrows choose, Enter takes. In the flow: phrases -> [phrase-list]. */
 import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react';
-import { queueWords } from '#app/_words/en-queue.ts';
 import type { PhraseView } from '#server/core/contract/own-time.ts';
 import { fillSlots, type SlotWords } from '#server/core/own-time/slots.ts';
+import { LANGUAGE } from '#server/core/say/language.ts';
+import { queueWords } from '#words/queue.ts';
 import styles from './phrases.module.css';
 
 const { phrases: words } = queueWords;
@@ -73,9 +74,9 @@ export function PhraseList({ phrases, slots, insert }: PhraseListProps) {
 
 /** Every word that is sought stands somewhere in the phrase. */
 function fits(phrase: string, sought: string): boolean {
-  const text = phrase.toLocaleLowerCase('en');
+  const text = phrase.toLocaleLowerCase(LANGUAGE);
   return sought
-    .toLocaleLowerCase('en')
+    .toLocaleLowerCase(LANGUAGE)
     .split(/\s+/)
     .every((word) => text.includes(word));
 }

@@ -7,9 +7,9 @@
 import { type KeyboardEvent, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { queueWords } from '#app/_words/en-queue.ts';
 import { PHRASE_LIMIT } from '#server/core/contract/own-time-limits.ts';
 import { fillSlots, insertAt } from '#server/core/own-time/slots.ts';
+import { queueWords } from '#words/queue.ts';
 import { PhraseList } from './phrase-list.tsx';
 import { lastSaid, usePhrases } from './phrase-store.ts';
 import styles from './phrases.module.css';

@@ -7,8 +7,8 @@
 import { type RefObject, useId, useRef, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { late } from '#app/_ui/late.tsx';
-import { queueWords } from '#app/_words/en-queue.ts';
 import { may } from '#server/core/permissions/may.ts';
+import { queueWords } from '#words/queue.ts';
 import { usePhrases } from './phrase-store.ts';
 import styles from './phrases.module.css';
 import type { About } from './use-slots.ts';

@@ -5,7 +5,7 @@
  * In the flow: kept-frames -> [frame-choice] -> plan-choice. Nothing where no frame was kept.
  */
 import { ChoiceField } from '#app/_ui/field.tsx';
-import { planWords } from '#app/_words/en-plan.ts';
+import { planWords } from '#words/plan.ts';
 import { useKeptFrames } from './kept-frames.ts';
 import { usePlanChoice } from './plan-choice.tsx';
 

@@ -4,9 +4,9 @@ import { type FormEvent, useState } from 'react';
 import { troubleOf } from '#app/_easel/outline-trouble.ts';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
-import { words } from '#app/_words/en-easel.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import { PLANE_KINDS, type PlaneKind } from '#server/core/contract/setup.ts';
+import { words } from '#words/easel.ts';
 import styles from './planes.module.css';
 
 export function AddPlane({ onAdded }: { onAdded(): void }) {

@@ -7,8 +7,8 @@ import { type FormEvent, useState } from 'react';
 import { troubleOf } from '#app/_easel/outline-trouble.ts';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { PlaneView } from '#app/_live/board-live-types.ts';
-import { ladderWords } from '#app/_words/en-ladder.ts';
-import { sceneWords } from '#app/_words/en-scene.ts';
+import { ladderWords } from '#words/ladder.ts';
+import { sceneWords } from '#words/scene.ts';
 import styles from './planes.module.css';
 
 const { trust: words } = sceneWords;

@@ -4,11 +4,11 @@
  * In the flow: files -> [drafts] -> queue. Pure, but for reading a file's name, type and size.
  */
 
-import { words } from '#app/_words/en.ts';
-import { mediumFrom } from '#app/_words/en-noted.ts';
 import { fileSize } from '#app/_words/figures.ts';
 import type { Rights } from '#server/core/contract/picture-choices.ts';
 import type { PictureFields } from '#server/core/contract/requests.ts';
+import { mediumFrom } from '#words/noted.ts';
+import { words } from '#words/shell.ts';
 import type { NotedDraft } from './noted-fields.tsx';
 
 /** As the server's limit: 60 MB. Asked here too, so that nobody waits for a refusal. */

@@ -3,10 +3,10 @@
 import { useEffect, useState } from 'react';
 import { Button } from '#app/_ui/button.tsx';
 import { ChoiceField, TextField } from '#app/_ui/field.tsx';
-import { words } from '#app/_words/en.ts';
-import { notedText } from '#app/_words/en-noted.ts';
 import { fileSize } from '#app/_words/figures.ts';
 import { RIGHTS } from '#server/core/contract/picture-choices.ts';
+import { notedText } from '#words/noted.ts';
+import { words } from '#words/shell.ts';
 import type { DraftPicture } from './draft-picture.ts';
 import { NotedFields } from './noted-fields.tsx';
 import styles from './post.module.css';

@@ -2,7 +2,7 @@
 /** Two ways to pictures on this device: its files, and on a phone its camera. IO: the browser's file picker. */
 import { type ChangeEvent, type RefObject, useRef } from 'react';
 import { Button, type ButtonWeight } from '#app/_ui/button.tsx';
-import { words } from '#app/_words/en.ts';
+import { words } from '#words/shell.ts';
 import styles from './post.module.css';
 
 /** The kinds the server takes; .heic by name too, since some systems give it no type. */

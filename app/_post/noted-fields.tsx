@@ -2,13 +2,13 @@
 /** Three fields about a painting that nobody has to fill in: paint, wet or dry, light. */
 import { useId } from 'react';
 import { ChoiceField, TextField } from '#app/_ui/field.tsx';
-import { notedText } from '#app/_words/en-noted.ts';
 import {
   DRYINGS,
   type Drying,
   PHOTO_LIGHTS,
   type PhotoLight,
 } from '#server/core/contract/picture-choices.ts';
+import { notedText } from '#words/noted.ts';
 import styles from './post.module.css';
 
 /** As written on the sheet; `medium` is what was typed. */

@@ -4,8 +4,8 @@ import { useState } from 'react';
 import { notePicture, sentenceOf } from '#app/_api/client.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { mediumFrom, mediumWords, notedText } from '#app/_words/en-noted.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
+import { mediumFrom, mediumWords, notedText } from '#words/noted.ts';
 import { type NotedDraft, NotedFields } from './noted-fields.tsx';
 import styles from './post.module.css';
 

@@ -2,8 +2,8 @@
  * How a picture is called on a board: whose painting, which state, which reference. Pure.
  */
 
-import { words } from '#app/_words/en.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
+import { words } from '#words/shell.ts';
 
 /**
  * Which state of its painting a picture is, 1 = the first.

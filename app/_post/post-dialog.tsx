@@ -3,8 +3,8 @@
 import { type FormEvent, useState } from 'react';
 import { Button } from '#app/_ui/button.tsx';
 import { Dialog } from '#app/_ui/dialog.tsx';
-import { words } from '#app/_words/en.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
+import { words } from '#words/shell.ts';
 import { type DraftPicture, troubleWith } from './draft-picture.ts';
 import { DraftRow } from './draft-row.tsx';
 import { FileChooser } from './file-chooser.tsx';

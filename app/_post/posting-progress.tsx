@@ -1,8 +1,8 @@
 'use client';
 /** Pictures on their way, one line each, above the easel and never over it. */
 import { Button } from '#app/_ui/button.tsx';
-import { words } from '#app/_words/en.ts';
 import { percent } from '#app/_words/figures.ts';
+import { words } from '#words/shell.ts';
 import styles from './post.module.css';
 import type { Posting } from './posting-queue.ts';
 import type { PostingQueue } from './use-posting.ts';

@@ -7,8 +7,8 @@
 import { createContext, type ReactNode, useCallback, useContext, useMemo, useRef, useState } from 'react';
 import { mayPostReference } from '#app/_people/roles-on-board.ts';
 import { late, useEver } from '#app/_ui/late.tsx';
-import { words } from '#app/_words/en.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
+import { words } from '#words/shell.ts';
 import { type DraftPicture, draftsFrom } from './draft-picture.ts';
 import { FileInput } from './file-chooser.tsx';
 import { pictureName } from './picture-names.ts';

@@ -5,9 +5,9 @@
  */
 
 import { Refused, refusedFrom } from '#app/_api/client.ts';
-import { words } from '#app/_words/en.ts';
 import type { PictureFields } from '#server/core/contract/requests.ts';
 import type { UploadedPicture } from '#server/core/contract/responses.ts';
+import { words } from '#words/shell.ts';
 
 export interface Sending {
   /** Resolves once the server has taken the picture in. Rejects with `Refused`, or an AbortError when stopped. */

@@ -2,7 +2,7 @@
 /** Under the pictures of a board without planes: that they can be found. In the flow: easel bar -> [find-offer] -> desk. */
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
-import { proposeWords as words } from '#app/_words/en-propose.ts';
+import { proposeWords as words } from '#words/propose.ts';
 import styles from './propose.module.css';
 import { useProposeDesk } from './propose-desk.tsx';
 import { useFindTargets } from './use-find-targets.ts';

@@ -5,7 +5,7 @@
  * In the flow: chooser -> [grouping-choice]. Radio buttons as the ARIA Authoring Practices describe them.
  */
 import { type KeyboardEvent, useEffect, useRef } from 'react';
-import { proposeWords as words } from '#app/_words/en-propose.ts';
+import { proposeWords as words } from '#words/propose.ts';
 import { GroupingSmall } from './grouping-small.tsx';
 import type { Grouping } from './groupings.ts';
 import styles from './propose.module.css';

@@ -1,9 +1,9 @@
 'use client';
 /** On the page of boards: how much waits for this person and till when, and what they asked for themselves. In the flow: home page -> [home-waiting]. */
 import Link from 'next/link';
-import { dayWords, momentWords, queueWords, sinceWords } from '#app/_words/en-queue.ts';
 import type { AskView, OwnAsk, WaitingView } from '#server/core/contract/own-time.ts';
 import { dayOf } from '#server/core/own-time/days.ts';
+import { dayWords, momentWords, queueWords, sinceWords } from '#words/queue.ts';
 import { boardOn } from './board-on.ts';
 import styles from './home-waiting.module.css';
 import { useNow } from './use-now.ts';

@@ -4,9 +4,9 @@ import { type FormEvent, useId, useState } from 'react';
 import { sentenceOf } from '#app/_api/client.ts';
 import { answerAsk, promiseDay } from '#app/_api/own-time.ts';
 import { Button, type ButtonWeight } from '#app/_ui/button.tsx';
-import { calledBy, dayWords, queueWords } from '#app/_words/en-queue.ts';
 import type { AskView } from '#server/core/contract/own-time.ts';
 import { dayAfter, dayOf, suggestedDay } from '#server/core/own-time/days.ts';
+import { calledBy, dayWords, queueWords } from '#words/queue.ts';
 import styles from './promised.module.css';
 
 const { promise: words } = queueWords;

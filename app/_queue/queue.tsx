@@ -8,9 +8,9 @@
 import Link from 'next/link';
 import { Button } from '#app/_ui/button.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { queueWords } from '#app/_words/en-queue.ts';
 import type { QueueRow } from '#server/core/contract/own-time.ts';
 import { dayOf } from '#server/core/own-time/days.ts';
+import { queueWords } from '#words/queue.ts';
 import styles from './queue.module.css';
 import { Row } from './row.tsx';
 import { useNow } from './use-now.ts';

@@ -6,10 +6,10 @@
  */
 import { pictureAddress } from '#app/_api/client.ts';
 import { buttonClass } from '#app/_ui/button.tsx';
-import { pathWords } from '#app/_words/en-path.ts';
-import { calledBy, momentWords, queueWords, sinceWords } from '#app/_words/en-queue.ts';
-import { statesWords } from '#app/_words/en-states.ts';
 import type { LastTime, QueueRow, SaidThen } from '#server/core/contract/own-time.ts';
+import { pathWords } from '#words/path.ts';
+import { calledBy, momentWords, queueWords, sinceWords } from '#words/queue.ts';
+import { statesWords } from '#words/states.ts';
 import { boardOn } from './board-on.ts';
 import { LookedAt, Promised } from './promised.tsx';
 import styles from './queue.module.css';
@@ -44,7 +44,7 @@ export function Row({ row, now, meId, changed }: RowProps) {
         </div>
         {ask.words ? (
           <p>
-            <span className={styles.label}>{words.asked}</span> “{ask.words}”
+            <span className={styles.label}>{words.asked}</span> {queueWords.quoted(ask.words)}
           </p>
         ) : null}
         {intention ? (
@@ -113,7 +113,7 @@ function Said({ last, now }: { last: LastTime | null; now: Date }) {
         {said.map((each) => (
           <li key={each.key}>
             <span>{saidWords(each)}</span> <span className={styles.state}>{states[each.state]}</span>
-            {each.answer ? <span className={styles.quiet}> “{each.answer}”</span> : null}
+            {each.answer ? <span className={styles.quiet}> {queueWords.quoted(each.answer)}</span> : null}
             {each.went ? <span> {words.went(each.went)}</span> : null}
           </li>
         ))}

@@ -6,9 +6,9 @@
  */
 import { useId } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { sceneWords } from '#app/_words/en-scene.ts';
 import { CONDITIONS, type Condition } from '#server/core/contract/setup.ts';
 import { CONDITION_REASONS } from '#server/core/readings/conditions.ts';
+import { sceneWords } from '#words/scene.ts';
 import styles from './scene.module.css';
 
 export function SceneConditions() {

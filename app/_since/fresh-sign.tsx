@@ -1,7 +1,7 @@
 'use client';
 /** The quiet sign at a remark that came since this person last looked. In the flow: since-state -> [fresh-sign] -> remark. */
 import type { MarkView } from '#app/_live/mark-types.ts';
-import { queueWords } from '#app/_words/en-queue.ts';
+import { queueWords } from '#words/queue.ts';
 import styles from './since.module.css';
 import { useSince } from './since-state.tsx';
 

@@ -7,8 +7,8 @@
 import { createContext, type ReactNode, useContext, useEffect, useState } from 'react';
 import { fetchNewsOfBoards } from '#app/_api/own-time.ts';
 import { useNow } from '#app/_queue/use-now.ts';
-import { momentWords, newsWords, queueWords } from '#app/_words/en-queue.ts';
 import type { NewsLine } from '#server/core/contract/own-time.ts';
+import { momentWords, newsWords, queueWords } from '#words/queue.ts';
 import styles from './since.module.css';
 
 const NewsContext = createContext<Record<string, NewsLine>>({});

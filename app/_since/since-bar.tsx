@@ -2,9 +2,9 @@
 /** At the head of the talk: what came since this person last looked, each a way to its picture. In the flow: since-state -> [since-bar]. */
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useNow } from '#app/_queue/use-now.ts';
-import { momentWords, newsWords, queueWords } from '#app/_words/en-queue.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import { newsLine } from '#server/core/own-time/news-line.ts';
+import { momentWords, newsWords, queueWords } from '#words/queue.ts';
 import styles from './since.module.css';
 import { useSince } from './since-state.tsx';
 

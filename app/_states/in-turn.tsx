@@ -6,7 +6,7 @@
 import { useEffect, useState } from 'react';
 import { Button } from '#app/_ui/button.tsx';
 import { lettersOn } from '#app/_ui/letters.ts';
-import { statesWords } from '#app/_words/en-states.ts';
+import { statesWords } from '#words/states.ts';
 import { type Pair, stageRatio } from './pair.ts';
 import styles from './states.module.css';
 

@@ -8,9 +8,9 @@ import { useState } from 'react';
 import { sentenceOf } from '#app/_api/client.ts';
 import { settleCard } from '#app/_api/states.ts';
 import { Notice } from '#app/_ui/notice.tsx';
-import { moveWords } from '#app/_words/en-moves.ts';
-import { statesWords } from '#app/_words/en-states.ts';
 import type { CardResult } from '#server/core/contract/states.ts';
+import { moveWords } from '#words/moves.ts';
+import { statesWords } from '#words/states.ts';
 import styles from './states.module.css';
 
 const { cards: words } = statesWords;

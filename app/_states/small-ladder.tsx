@@ -3,10 +3,10 @@
  * middle, and dashed the middles of the state before. In the flow: time line -> [small-ladder]. The list says it in words.
  */
 
-import { statesWords } from '#app/_words/en-states.ts';
 import { figure } from '#app/_words/figures.ts';
 import type { SmallRung } from '#server/core/contract/states.ts';
 import { heightOfLightness } from '#server/core/ladder/geometry.ts';
+import { statesWords } from '#words/states.ts';
 import styles from './states.module.css';
 
 const { line: words } = statesWords;

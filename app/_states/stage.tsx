@@ -7,8 +7,8 @@
  */
 import { useState } from 'react';
 import { statePictureAddress } from '#app/_api/states.ts';
-import { statesWords } from '#app/_words/en-states.ts';
 import type { ComparedFacts, StatesView } from '#server/core/contract/states.ts';
+import { statesWords } from '#words/states.ts';
 import { InTurn } from './in-turn.tsx';
 import { type Pair, stageRatio } from './pair.ts';
 import styles from './states.module.css';

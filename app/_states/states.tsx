@@ -7,9 +7,9 @@
 import { useState } from 'react';
 import { Button } from '#app/_ui/button.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { words as shellWords } from '#app/_words/en.ts';
-import { statesWords as words } from '#app/_words/en-states.ts';
 import type { StatesView } from '#server/core/contract/states.ts';
+import { words as shellWords } from '#words/shell.ts';
+import { statesWords as words } from '#words/states.ts';
 import { Results } from './results.tsx';
 import { Stage } from './stage.tsx';
 import styles from './states.module.css';

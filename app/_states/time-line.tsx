@@ -6,10 +6,11 @@
  * In the flow: states page -> [time-line] -> small ladders.
  */
 import { type KeyboardEvent, useRef } from 'react';
-import { changesInWords, poorer } from '#app/_words/en-moves.ts';
-import { statesWords } from '#app/_words/en-states.ts';
 import { dateTime } from '#app/_words/figures.ts';
+import { poorer } from '#app/_words/worth-saying.ts';
 import type { StatesView } from '#server/core/contract/states.ts';
+import { changesInWords } from '#words/moves.ts';
+import { statesWords } from '#words/states.ts';
 import { SmallLadder } from './small-ladder.tsx';
 import { SmallPicture } from './small-picture.tsx';
 import styles from './states.module.css';

@@ -1,7 +1,7 @@
 'use client';
 /** One state over the other with an edge that is dragged, or moved by the arrow keys. In the flow: stage -> [wipe]. */
 import { type KeyboardEvent, type PointerEvent, useRef, useState } from 'react';
-import { statesWords } from '#app/_words/en-states.ts';
+import { statesWords } from '#words/states.ts';
 import { type Pair, stageRatio } from './pair.ts';
 import styles from './states.module.css';
 

@@ -9,8 +9,8 @@ import { useEffect, useState } from 'react';
 import { sentenceOf } from '#app/_api/client.ts';
 import { fetchSheet, type SheetOf } from '#app/_api/homework.ts';
 import { Button } from '#app/_ui/button.tsx';
-import { takeAlongWords as words } from '#app/_words/en-homework.ts';
 import { PAPERS, type Paper, SHEET_KINDS, type SheetKind } from '#server/core/sheet/content.ts';
+import { takeAlongWords as words } from '#words/homework.ts';
 import styles from './take-along.module.css';
 
 interface TakeAlongProps extends SheetOf {

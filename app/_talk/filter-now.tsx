@@ -3,7 +3,7 @@
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useMarkDesk } from '#app/_marks/mark-desk.tsx';
 import { EVERYTHING, isNarrowed, type MarkFilter } from '#app/_marks/mark-filter.ts';
-import { markWords } from '#app/_words/en-marks.ts';
+import { markWords } from '#words/marks.ts';
 import styles from './filter.module.css';
 import type { Threads } from './use-threads.ts';
 

@@ -8,8 +8,8 @@
 import { type ReactNode, useCallback, useState, useSyncExternalStore } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
-import { classWords } from '#app/_words/en-class.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
+import { classWords } from '#words/class.ts';
 import styles from './talk.module.css';
 
 const { intentionFirst: words } = classWords;

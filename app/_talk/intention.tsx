@@ -7,10 +7,10 @@
 import { useId, useLayoutEffect, useRef } from 'react';
 import { FocusWords } from '#app/_critique/focus-words.tsx';
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { words } from '#app/_words/en-easel.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import { TEXT_LIMIT } from '#server/core/live/layout.ts';
+import { words } from '#words/easel.ts';
 import { caretAfter } from './caret.ts';
 import styles from './talk.module.css';
 

@@ -3,7 +3,6 @@
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { MarkView } from '#app/_live/mark-types.ts';
 import { useTrust } from '#app/_look/use-trust.ts';
-import { markWords } from '#app/_words/en-marks.ts';
 import { figure } from '#app/_words/figures.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import { hexFromLinear } from '#server/core/colour/hex.ts';
@@ -11,6 +10,7 @@ import { rgbFromLab } from '#server/core/colour/lab.ts';
 import type { MarkPatch } from '#server/core/live/layout.ts';
 import { patchReading, type ReadFigure, trustNow } from '#server/core/look/patch-reading.ts';
 import type { Trust } from '#server/core/look/trust.ts';
+import { markWords } from '#words/marks.ts';
 import styles from './talk.module.css';
 
 const { patch: words } = markWords;

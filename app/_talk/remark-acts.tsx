@@ -7,8 +7,8 @@
  */
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { MarkView, MarkWriters, Nod, RemarkWriters } from '#app/_live/mark-types.ts';
-import { markWords as words } from '#app/_words/en-marks.ts';
 import type { MarkState } from '#server/core/live/layout.ts';
+import { markWords as words } from '#words/marks.ts';
 import styles from './talk.module.css';
 
 export const NO_NODS: readonly Nod[] = [];

@@ -7,9 +7,9 @@
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useMarkDesk } from '#app/_marks/mark-desk.tsx';
 import { personShown, withEveryone, withNoOne, withOnly, withPerson } from '#app/_marks/mark-filter.ts';
-import { markWords } from '#app/_words/en-marks.ts';
 import { LETTER_KEYS } from '#app/_workspace/key-map.ts';
 import { MARK_STATES } from '#server/core/live/layout.ts';
+import { markWords } from '#words/marks.ts';
 import styles from './filter.module.css';
 import type { Threads } from './use-threads.ts';
 

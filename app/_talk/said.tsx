@@ -3,10 +3,10 @@
 import { useState } from 'react';
 import type { MarkView, MarkWriters } from '#app/_live/mark-types.ts';
 import { saidIn } from '#app/_marks/use-mark-words.ts';
-import { words } from '#app/_words/en-easel.ts';
-import { markWords } from '#app/_words/en-marks.ts';
 import { dateTime } from '#app/_words/figures.ts';
 import type { MarkState } from '#server/core/live/layout.ts';
+import { words } from '#words/easel.ts';
+import { markWords } from '#words/marks.ts';
 import { PatchWords } from './patch-words.tsx';
 import { PlaneChoice, SightNote } from './remark-acts.tsx';
 import { Say } from './say.tsx';

@@ -6,8 +6,8 @@ import { noteSaid } from '#app/_phrases/phrase-store.ts';
 import { Phrases } from '#app/_phrases/phrases.tsx';
 import type { About } from '#app/_phrases/use-slots.ts';
 import { Button } from '#app/_ui/button.tsx';
-import { words } from '#app/_words/en-easel.ts';
 import { TEXT_LIMIT } from '#server/core/live/layout.ts';
+import { words } from '#words/easel.ts';
 import styles from './talk.module.css';
 
 interface SayProps {

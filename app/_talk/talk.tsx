@@ -9,7 +9,7 @@ import { ClassOrder, ClassTask } from '#app/_class/class-part.tsx';
 import { Critique } from '#app/_critique/critique.tsx';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Monogram } from '#app/_ui/monogram.tsx';
-import { words } from '#app/_words/en-easel.ts';
+import { words } from '#words/easel.ts';
 import { Intention } from './intention.tsx';
 import { IntentionFirst } from './intention-first.tsx';
 import { Remarks } from './remarks.tsx';

@@ -8,8 +8,8 @@
 import { useBoardLive, useRoomDocument } from '#app/_live/board-live.tsx';
 import { PerDocument } from '#app/_live/read-board.ts';
 import { Choice } from '#app/_look/choice.tsx';
-import { targetWords as words } from '#app/_words/en-target.ts';
 import { type LiveTarget, readTaken, readTarget, setTarget } from '#server/core/live/plan/taken-plan.ts';
+import { targetWords as words } from '#words/target.ts';
 
 const TARGETS: readonly LiveTarget[] = ['reference', 'plan'];
 const targetIn = new PerDocument((doc) => ({ target: readTarget(doc), taken: readTaken(doc) !== null }));

@@ -7,7 +7,8 @@
  */
 import { useEffect, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { togetherWords } from '#app/_words/en-together.ts';
+import { timeOfDay } from '#app/_words/figures.ts';
+import { togetherWords } from '#words/together.ts';
 import styles from './line-state.module.css';
 
 const words = togetherWords.line;
@@ -21,7 +22,7 @@ export function LineState() {
   const down = useLasting(connection === 'offline' || connection === 'catching-up');
   const back = useJustOver(down);
   const remarks = waiting.filter((entry) => entry.startsWith('marks/')).length;
-  const since = offlineSince === null ? '' : timeOf(offlineSince);
+  const since = offlineSince === null ? '' : timeOfDay(offlineSince);
   return (
     <>
       <p className="unseen" role="status">
@@ -68,8 +69,4 @@ function useJustOver(state: boolean): boolean {
     return () => clearTimeout(timer);
   }, [state]);
   return was && !state;
-}
-
-function timeOf(ms: number): string {
-  return new Date(ms).toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' });
 }

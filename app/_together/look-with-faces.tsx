@@ -1,8 +1,8 @@
 'use client';
 /** The faces of those who are here: one tap looks with them, another lets go. In the flow: header -> [faces] -> together. */
 import { Monogram } from '#app/_ui/monogram.tsx';
-import { togetherWords as words } from '#app/_words/en-together.ts';
 import type { BoardRole } from '#server/core/contract/roles.ts';
+import { togetherWords as words } from '#words/together.ts';
 import styles from './look-with-faces.module.css';
 import { useTogether } from './together.tsx';
 

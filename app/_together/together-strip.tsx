@@ -9,10 +9,10 @@ import { uuidv4 } from 'lib0/random';
 import { type ReactNode, useEffect, useState } from 'react';
 import { useBoardLive, usePresenceLine, useRoomDocument } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
-import { togetherWords as words } from '#app/_words/en-together.ts';
 import { setLook, setSwitch } from '#server/core/class/run.ts';
 import { readClass } from '#server/core/class/state.ts';
 import { may } from '#server/core/permissions/may.ts';
+import { togetherWords as words } from '#words/together.ts';
 import { useTogether } from './together.tsx';
 import styles from './together-strip.module.css';
 

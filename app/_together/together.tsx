@@ -17,8 +17,8 @@ import {
   useSyncExternalStore,
 } from 'react';
 import { useBoardLive, usePresenceLine } from '#app/_live/board-live.tsx';
-import { togetherWords as words } from '#app/_words/en-together.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
+import { togetherWords as words } from '#words/together.ts';
 import { type Following, type Gathering, gatheringOf } from './gathering.ts';
 import { useBrought } from './use-brought.ts';
 import { useGone } from './use-gone.ts';

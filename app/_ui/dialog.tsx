@@ -1,7 +1,7 @@
 'use client';
 /** A sheet over the page: the browser's own modal dialog, closed by Escape, its button or a click beside it. */
 import { type MouseEvent, type ReactNode, useEffect, useId, useRef } from 'react';
-import { words } from '#app/_words/en.ts';
+import { words } from '#words/shell.ts';
 import { Button } from './button.tsx';
 import styles from './dialog.module.css';
 

@@ -7,7 +7,7 @@
  * press need not wait for the line, and works without one. IO: loads scripts.
  */
 import { type ComponentType, useCallback, useEffect, useState } from 'react';
-import { words } from '#app/_words/en.ts';
+import { words } from '#words/shell.ts';
 import { Button } from './button.tsx';
 import { Notice } from './notice.tsx';
 import { REST_MARK } from './rest-mark.ts';

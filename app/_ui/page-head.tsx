@@ -2,7 +2,7 @@
 import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { ProductSign } from '#app/_enter/product-sign.tsx';
-import { words } from '#app/_words/en.ts';
+import { words } from '#words/shell.ts';
 import styles from './page-head.module.css';
 
 interface PageHeadProps {

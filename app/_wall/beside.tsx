@@ -7,8 +7,8 @@
 import { useEffect, useRef, useState } from 'react';
 import { WipeEdge } from '#app/_easel/wipe-edge.tsx';
 import { Button } from '#app/_ui/button.tsx';
-import { wallWords as words } from '#app/_words/en-wall.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
+import { wallWords as words } from '#words/wall.ts';
 import styles from './beside.module.css';
 import type { Hung } from './hung.ts';
 import { LargePainting } from './large-painting.tsx';

@@ -2,8 +2,8 @@
 import { copyAddress } from '#app/_easel/picture-copies.tsx';
 /** Which paintings hang on this screen, and each in which state. In the flow: wall view -> [choose] -> choice. */
 import { Dialog } from '#app/_ui/dialog.tsx';
-import { wallWords as words } from '#app/_words/en-wall.ts';
 import { LEAST_HUNG, MOST_HUNG, type WallPainting } from '#server/core/contract/wall.ts';
+import { wallWords as words } from '#words/wall.ts';
 import styles from './choose.module.css';
 import { type Choice, chosenLetters, shownState } from './hung.ts';
 

@@ -1,12 +1,12 @@
 'use client';
-/** How each painting says far: the colour of its air, and its far plane in words. In the flow: measures -> core/wall -> [far]. */
-import { wallWords as words } from '#app/_words/en-wall.ts';
 import { hexFromLinear } from '#server/core/colour/hex.ts';
 import { rgbFromLab } from '#server/core/colour/lab.ts';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
 import { speaksOfAmounts } from '#server/core/gaps/gap-words.ts';
 import { colourWords } from '#server/core/wall/colour-words.ts';
 import { farWords } from '#server/core/wall/far-words.ts';
+/** How each painting says far: the colour of its air, and its far plane in words. In the flow: measures -> core/wall -> [far]. */
+import { wallWords as words } from '#words/wall.ts';
 import styles from './far.module.css';
 import { type Hung, measuredOf } from './hung.ts';
 

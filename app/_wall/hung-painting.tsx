@@ -4,7 +4,7 @@
  *
  * In the flow: wall-screen -> [hung-painting] -> rows. All frames have one size, so that rows stand on one level.
  */
-import { wallWords as words } from '#app/_words/en-wall.ts';
+import { wallWords as words } from '#words/wall.ts';
 import { Drawn } from './drawn.tsx';
 import { type Hung, smallSource } from './hung.ts';
 import styles from './painting.module.css';

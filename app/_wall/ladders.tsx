@@ -9,7 +9,7 @@ import { useState } from 'react';
 import { Axis } from '#app/_ladder/chart.tsx';
 import { withKeys } from '#app/_ladder/with-keys.ts';
 import { ScrollRegion } from '#app/_ui/scroll-region.tsx';
-import { wallWords as words } from '#app/_words/en-wall.ts';
+import { wallWords as words } from '#words/wall.ts';
 import { type Hung, measuredOf } from './hung.ts';
 import { LadderFigures } from './ladder-figures.tsx';
 import {

@@ -1,10 +1,10 @@
 'use client';
 /** One painting large, squared; tapped, it tells where. In the flow: beside -> [large-painting] -> one thing to try. */
 import { type CSSProperties, type MouseEvent, useMemo } from 'react';
-import { wallWords as words } from '#app/_words/en-wall.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import { isProblem } from '#server/core/problem.ts';
 import { fractionMapper } from '#server/core/rectify/fraction-mapper.ts';
+import { wallWords as words } from '#words/wall.ts';
 import styles from './beside.module.css';
 import { Drawn } from './drawn.tsx';
 import { type Hung, largeSource, ratioOf, smallSource } from './hung.ts';

@@ -4,9 +4,9 @@ import { type FormEvent, useId, useState } from 'react';
 import { sentenceOf } from '#app/_api/client.ts';
 import { sayOneThing } from '#app/_api/wall.ts';
 import { Button } from '#app/_ui/button.tsx';
-import { wallWords as words } from '#app/_words/en-wall.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import { ONE_THING_LIMIT } from '#server/core/contract/wall.ts';
+import { wallWords as words } from '#words/wall.ts';
 import styles from './beside.module.css';
 import type { Hung } from './hung.ts';
 

@@ -1,9 +1,9 @@
 'use client';
-import { wallWords as words } from '#app/_words/en-wall.ts';
 /** A painting's own colours by area. In the flow: wall's worker -> [palette-strip] -> screen. */
 import { percent } from '#app/_words/figures.ts';
 import { colourWords } from '#server/core/wall/colour-words.ts';
 import { byDepth, byValue, type PaletteColour } from '#server/core/wall/palette.ts';
+import { wallWords as words } from '#words/wall.ts';
 import styles from './painting.module.css';
 import type { Looking } from './rows.ts';
 

@@ -3,9 +3,9 @@
 import { type FormEvent, useState } from 'react';
 import { Button } from '#app/_ui/button.tsx';
 import { TextField } from '#app/_ui/field.tsx';
-import { words as shell } from '#app/_words/en.ts';
-import { wallWords as words } from '#app/_words/en-wall.ts';
 import { QUESTION_LIMIT } from '#server/core/live/wall.ts';
+import { words as shell } from '#words/shell.ts';
+import { wallWords as words } from '#words/wall.ts';
 import styles from './question.module.css';
 
 interface QuestionProps {

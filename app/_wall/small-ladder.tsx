@@ -6,10 +6,10 @@
  * figures.
  */
 import type { CSSProperties } from 'react';
-import { wallWords as words } from '#app/_words/en-wall.ts';
 import { figure } from '#app/_words/figures.ts';
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
 import { heightOfLightness, type LadderBar, ladderGeometry } from '#server/core/ladder/geometry.ts';
+import { wallWords as words } from '#words/wall.ts';
 import styles from './painting.module.css';
 
 const share = (part: number) => `${(part * 100).toFixed(2)}%`;

@@ -1,7 +1,7 @@
 'use client';
-/** Which ways of looking are shown under each painting. In the flow: [switches] -> rows. */
-import { wallWords as words } from '#app/_words/en-wall.ts';
 import { VALUE_NUMBERS } from '#server/core/look/starting-cuts.ts';
+/** Which ways of looking are shown under each painting. In the flow: [switches] -> rows. */
+import { wallWords as words } from '#words/wall.ts';
 import { type Looking, offeredRows, withRow } from './rows.ts';
 import styles from './switches.module.css';
 

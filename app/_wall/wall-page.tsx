@@ -8,9 +8,9 @@
 import { useEffect, useMemo, useState } from 'react';
 import { Button } from '#app/_ui/button.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { wallWords as words } from '#app/_words/en-wall.ts';
 import { LEAST_HUNG, MOST_HUNG, type WallView } from '#server/core/contract/wall.ts';
 import { may } from '#server/core/permissions/may.ts';
+import { wallWords as words } from '#words/wall.ts';
 import { Beside } from './beside.tsx';
 import { Choose } from './choose.tsx';
 import { FarPart } from './far.tsx';

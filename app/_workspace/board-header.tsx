@@ -7,8 +7,8 @@ import { People } from '#app/_people/people.tsx';
 import { runsBoard } from '#app/_people/roles-on-board.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { late, useEver } from '#app/_ui/late.tsx';
-import { words } from '#app/_words/en.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
+import { words } from '#words/shell.ts';
 import styles from './board-header.module.css';
 import { type BoardKeys, useBoardKeys } from './use-board-keys.ts';
 

@@ -5,8 +5,8 @@ import { deleteBoard, sentenceOf } from '#app/_api/client.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { Dialog } from '#app/_ui/dialog.tsx';
 import { TextField } from '#app/_ui/field.tsx';
-import { words } from '#app/_words/en.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
+import { words } from '#words/shell.ts';
 import styles from './board-header.module.css';
 
 interface DeleteBoardProps {

@@ -1,9 +1,10 @@
 'use client';
 /** The list of keys, and the switch that turns letters off. */
 import { Dialog } from '#app/_ui/dialog.tsx';
-import { words } from '#app/_words/en.ts';
-import { words as easelWords } from '#app/_words/en-easel.ts';
-import { keyListWords } from '#app/_words/en-keys.ts';
+import { words as easelWords } from '#words/easel.ts';
+import { keyNames as key } from '#words/key-names.ts';
+import { keyListWords } from '#words/keys.ts';
+import { words } from '#words/shell.ts';
 import styles from './key-list.module.css';
 import { LETTER_KEYS, type LetterAction } from './key-map.ts';
 import { KEY_WORDS } from './key-words.ts';
@@ -20,8 +21,8 @@ export function KeyList({ keys }: { keys: BoardKeys }) {
           <Row key={action} pressed={letter} does={KEY_WORDS[action]} />
         ))}
         <Row pressed="O O" does={easelWords.outline.keyList.again} />
-        <Row pressed="Ctrl Z" does={words.keys.undo} />
-        <Row pressed="Ctrl Shift Z" does={words.keys.redo} />
+        <Row pressed={`${key.ctrl} Z`} does={words.keys.undo} />
+        <Row pressed={`${key.ctrl} ${key.shift} Z`} does={words.keys.redo} />
       </dl>
       <Rows title={keyListWords.places} rows={AT_A_PLACE} />
       <Rows title={keyListWords.pages} rows={ON_OTHER_PAGES} />
@@ -41,16 +42,16 @@ export function KeyList({ keys }: { keys: BoardKeys }) {
 const AT_A_PLACE = [
   ['+  −  0', words.keys.zoom],
   ['← ↑ → ↓', words.keys.pan],
-  ['Shift', keyListWords.fine],
-  ['Home End', keyListWords.along],
-  ['Space', easelWords.outline.keyList.space],
-  ['Shift Space', easelWords.outline.keyList.straight],
-  ['Enter', keyListWords.finish],
-  ['Esc', keyListWords.leave],
-  ['Backspace', keyListWords.back],
+  [key.shift, keyListWords.fine],
+  [`${key.home} ${key.end}`, keyListWords.along],
+  [key.space, easelWords.outline.keyList.space],
+  [`${key.shift} ${key.space}`, easelWords.outline.keyList.straight],
+  [key.enter, keyListWords.finish],
+  [key.escape, keyListWords.leave],
+  [key.backspace, keyListWords.back],
   [',  .', keyListWords.points],
   ['I', keyListWords.addPoint],
-  ['Delete', keyListWords.takePoint],
+  [key.delete, keyListWords.takePoint],
   ['[  ]', keyListWords.size],
 ] as const;
 const ON_OTHER_PAGES = [

@@ -1,8 +1,9 @@
 /** What each key of the board does, in words. In the flow: [key-words] -> the list of keys. Pure. */
-import { words } from '#app/_words/en.ts';
-import { lookWords } from '#app/_words/en-look.ts';
-import { markWords } from '#app/_words/en-marks.ts';
-import { proposeWords } from '#app/_words/en-propose.ts';
+
+import { lookWords } from '#words/look.ts';
+import { markWords } from '#words/marks.ts';
+import { proposeWords } from '#words/propose.ts';
+import { words } from '#words/shell.ts';
 import type { LetterAction } from './key-map.ts';
 
 /** What each key does, for the list of keys. */

@@ -9,10 +9,10 @@ import { pictureName } from '#app/_post/picture-names.ts';
 import { Button } from '#app/_ui/button.tsx';
 import { Dialog } from '#app/_ui/dialog.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
-import { words } from '#app/_words/en.ts';
-import { lightWords, notedWords } from '#app/_words/en-noted.ts';
 import { dateTime } from '#app/_words/figures.ts';
 import type { BoardView, PictureView } from '#server/core/contract/responses.ts';
+import { lightWords, notedWords } from '#words/noted.ts';
+import { words } from '#words/shell.ts';
 import styles from './shelf.module.css';
 
 interface PictureListProps {

@@ -1,7 +1,7 @@
 /** What the example board tells of its invented painters; nothing on other boards. */
 
-import { words } from '#app/_words/en.ts';
 import type { BoardView } from '#server/core/contract/responses.ts';
+import { words } from '#words/shell.ts';
 import styles from './scenario.module.css';
 
 export function Scenario({ board }: { board: BoardView }) {

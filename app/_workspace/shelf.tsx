@@ -7,9 +7,9 @@ import { pictureName } from '#app/_post/picture-names.ts';
 import { usePost } from '#app/_post/posting.tsx';
 import { Button, buttonClass } from '#app/_ui/button.tsx';
 import { late, useEver } from '#app/_ui/late.tsx';
-import { words } from '#app/_words/en.ts';
-import { planWords } from '#app/_words/en-plan.ts';
 import type { BoardView, PictureView } from '#server/core/contract/responses.ts';
+import { planWords } from '#words/plan.ts';
+import { words } from '#words/shell.ts';
 import styles from './shelf.module.css';
 import { useTools } from './tools-here.tsx';
 

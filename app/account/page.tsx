@@ -7,9 +7,9 @@ import { BlockedList } from '#app/_decency/blocked-list.tsx';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
 import { DeleteMe } from '#app/_outward/delete-me.tsx';
 import { OwnData } from '#app/_outward/own-data.tsx';
-import { words } from '#app/_words/en.ts';
 import { accountOf } from '#server/access/account.ts';
 import { readSession } from '#server/access/session.ts';
+import { words } from '#words/shell.ts';
 
 export const metadata: Metadata = { title: words.account.account.title };
 

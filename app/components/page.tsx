@@ -5,8 +5,8 @@ import type { Metadata } from 'next';
 import { headers } from 'next/headers';
 import { notFound } from 'next/navigation';
 import { AllParts } from '#app/_components/all-parts.tsx';
-import { componentWords } from '#app/_words/en-components.ts';
 import { readSession } from '#server/access/session.ts';
+import { componentWords } from '#words/components.ts';
 
 export const metadata: Metadata = { title: componentWords.title };
 

@@ -4,10 +4,10 @@ import { headers } from 'next/headers';
 import Link from 'next/link';
 import { EnterForm } from '#app/_enter/enter-form.tsx';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
-import { words } from '#app/_words/en.ts';
 import { hostsBehind } from '#server/access/enter.ts';
 import { readSession } from '#server/access/session.ts';
 import { environment } from '#server/env.ts';
+import { words } from '#words/shell.ts';
 
 export const metadata: Metadata = { title: words.enter.title };
 

@@ -11,12 +11,12 @@ import { Reports } from '#app/_decency/reports.tsx';
 import { SchoolForm } from '#app/_decency/school-form.tsx';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
 import { PageHead } from '#app/_ui/page-head.tsx';
-import { words } from '#app/_words/en.ts';
-import { decencyWords } from '#app/_words/en-decency.ts';
 import { recordFor } from '#server/access/audit.ts';
 import { reportsFor } from '#server/access/report.ts';
 import { readSession } from '#server/access/session.ts';
 import { houseRules } from '#server/store/school.ts';
+import { decencyWords } from '#words/decency.ts';
+import { words } from '#words/shell.ts';
 
 export const metadata: Metadata = { title: decencyWords.house.title };
 

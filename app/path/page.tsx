@@ -7,12 +7,12 @@ import boards from '#app/_boards/boards.module.css';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
 import { Path } from '#app/_path/path.tsx';
 import { PageHead } from '#app/_ui/page-head.tsx';
-import { words } from '#app/_words/en.ts';
-import { pathWords } from '#app/_words/en-path.ts';
 import { pathOf, pathPeople } from '#server/access/path.ts';
 import { readSession } from '#server/access/session.ts';
 import type { StatePair } from '#server/core/contract/states.ts';
 import { services } from '#server/http/services.ts';
+import { pathWords } from '#words/path.ts';
+import { words } from '#words/shell.ts';
 
 export const metadata: Metadata = { title: pathWords.title };
 

@@ -6,9 +6,9 @@ import boards from '#app/_boards/boards.module.css';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
 import { Queue } from '#app/_queue/queue.tsx';
 import { PageHead } from '#app/_ui/page-head.tsx';
-import { words } from '#app/_words/en.ts';
-import { queueWords } from '#app/_words/en-queue.ts';
 import { readSession } from '#server/access/session.ts';
+import { queueWords } from '#words/queue.ts';
+import { words } from '#words/shell.ts';
 
 export const metadata: Metadata = { title: queueWords.page.title };
 

@@ -3,8 +3,8 @@ import type { Metadata } from 'next';
 import { headers } from 'next/headers';
 import { SignInForm } from '#app/_account/sign-in-form.tsx';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
-import { words } from '#app/_words/en.ts';
 import { readSession } from '#server/access/session.ts';
+import { words } from '#words/shell.ts';
 
 export const metadata: Metadata = { title: words.account.signIn.title };
 

@@ -7,6 +7,7 @@
 import type { AccountRequest, ReturnRequest, SignInRequest } from '../core/contract/requests.ts';
 import type { AccountView, ReturnLinkView } from '../core/contract/responses.ts';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import {
   type AccountRow,
   accountByEmail,
@@ -56,14 +57,13 @@ export async function setAccount(
   if (has !== null && !(await passwordFits(current ?? '', has))) {
     throw new Problem(
       'sign-in-failed',
-      'Your present password is another one, so nothing was changed. Write it once more, or ask the host for a ' +
-        'link to set a new one.',
+      say`Your present password is another one, so nothing was changed. Write it once more, or ask the host for a link to set a new one.`,
     );
   }
   if (!(await putAccount(personId, email, await hashPassword(password)))) {
     throw new Problem(
       'email-taken',
-      'This e-mail address belongs to somebody here already. Sign in with it, or use another.',
+      say`This e-mail address belongs to somebody here already. Sign in with it, or use another.`,
     );
   }
   return endOtherSessions(personId, sessionId);
@@ -76,8 +76,7 @@ export async function signIn({ email, password }: SignInRequest, secure: boolean
   if (account && fits) return returned(account, secure, []);
   throw new Problem(
     'sign-in-failed',
-    'E-mail address and password do not belong together. Look at both again; if the password is lost, whoever ' +
-      'runs this server can make you a link to set a new one.',
+    say`E-mail address and password do not belong together. Look at both again; if the password is lost, whoever runs this server can make you a link to set a new one.`,
   );
 }
 
@@ -88,7 +87,7 @@ export async function makeReturnLink(
   now = new Date(),
 ): Promise<ReturnLinkView> {
   if (!(await readAccount(personId))) {
-    throw new Problem('person-not-found', 'There is nobody here with that id. Load the page again.');
+    throw new Problem('person-not-found', say`There is nobody here with that id. Load the page again.`);
   }
   const token = newToken();
   const expiresAt = new Date(now.getTime() + RETURN_LINK_HOURS * HOUR_MS);
@@ -120,13 +119,13 @@ export async function comeBack(
   if (account && password !== undefined && account.email === null) {
     throw new Problem(
       'bad-request',
-      'A password needs an e-mail address to sign in with, and you gave none so far. Come back without one first.',
+      say`A password needs an e-mail address to sign in with, and you gave none so far. Come back without one first.`,
     );
   }
   if (!account || !(await spendReturnLink(hashToken(key), now))) {
     throw new Problem(
       'link-not-valid',
-      'This link does not work: it was used already or has run out. Ask the host for a new one.',
+      say`This link does not work: it was used already or has run out. Ask the host for a new one.`,
     );
   }
   if (password === undefined) return returned(account, secure, []);

@@ -8,6 +8,7 @@ import type { RecordView } from '../core/contract/decency.ts';
 import type { InviteRole, MemberRole } from '../core/contract/roles.ts';
 import type { SchoolRules } from '../core/contract/school.ts';
 import { may } from '../core/permissions/may.ts';
+import { say } from '../core/say/say.ts';
 import { addAudit, listAudit, listDeletions } from '../store/audit.ts';
 import { boardName } from '../store/boards.ts';
 import { groupName } from '../store/groups.ts';
@@ -36,26 +37,21 @@ type Did =
   | 'class-over'
   | 'group-deleted';
 
+/** As they stand in the sentences below. */
 const ROLE_WORDS: Record<InviteRole, string> = {
-  teacher: 'teacher',
-  painter: 'painter',
-  peer: 'peer',
-  viewer: 'onlooker',
-  guardian: 'guardian',
+  teacher: say`teacher`,
+  painter: say`painter`,
+  peer: say`peer`,
+  viewer: say`onlooker`,
+  guardian: say`guardian`,
 };
 
-const quoted = (name: string) => `“${name}”`;
+const quoted = (name: string) => say`“${name}”`;
 
-/** @param deed Completes "<name> …". */
-async function write(
-  { personId, name }: Visitor,
-  did: Did,
-  place: Place | null,
-  deed: string,
-): Promise<void> {
+async function write({ personId }: Visitor, did: Did, place: Place | null, sentence: string): Promise<void> {
   const boardId = place && 'boardId' in place ? place.boardId : null;
   const groupId = place && 'groupId' in place ? place.groupId : null;
-  await addAudit({ actorId: personId, did, boardId, groupId, sentence: `${name} ${deed}.` });
+  await addAudit({ actorId: personId, did, boardId, groupId, sentence });
 }
 
 async function titleOf(place: Place): Promise<string> {
@@ -64,14 +60,15 @@ async function titleOf(place: Place): Promise<string> {
 }
 
 async function nameOf(personId: string): Promise<string> {
-  return (await namesOf([personId])).get(personId) ?? 'somebody who is gone';
+  return (await namesOf([personId])).get(personId) ?? say`somebody who is gone`;
 }
 
 /** One function for each deed; each writes one sentence. What people do to themselves is not written down. */
 export const audited = {
   async roleChanged(by: Visitor, place: Place, personId: string, role: MemberRole) {
     const who = await nameOf(personId);
-    await write(by, 'role-changed', place, `made ${who} ${ROLE_WORDS[role]} in ${await titleOf(place)}`);
+    const title = await titleOf(place);
+    await write(by, 'role-changed', place, say`${by.name} made ${who} ${ROLE_WORDS[role]} in ${title}.`);
   },
   async accessEnded(by: Visitor, place: Place, personId: string) {
     if (by.personId === personId) return;
@@ -79,16 +76,17 @@ export const audited = {
       by,
       'access-ended',
       place,
-      `ended the access of ${await nameOf(personId)} to ${await titleOf(place)}`,
+      say`${by.name} ended the access of ${await nameOf(personId)} to ${await titleOf(place)}.`,
     );
   },
   async inviteMade(by: Visitor, place: Place, role: InviteRole, uses: number | null) {
-    const many = uses === null ? 'any number of people' : uses === 1 ? 'one person' : `${uses} people`;
+    const many =
+      uses === null ? say`any number of people` : uses === 1 ? say`one person` : say`${uses} people`;
     await write(
       by,
       'invite-made',
       place,
-      `made an invitation to ${await titleOf(place)} as ${ROLE_WORDS[role]} for ${many}`,
+      say`${by.name} made an invitation to ${await titleOf(place)} as ${ROLE_WORDS[role]} for ${many}.`,
     );
   },
   async inviteEnded(by: Visitor, place: Place) {
@@ -96,7 +94,7 @@ export const audited = {
       by,
       'invite-ended',
       place,
-      `took an invitation to ${await titleOf(place)} back, with the access of who came by it`,
+      say`${by.name} took an invitation to ${await titleOf(place)} back, with the access of who came by it.`,
     );
   },
   async pictureWithdrawn(by: Visitor, boardId: string, painterId: string) {
@@ -106,7 +104,7 @@ export const audited = {
       by,
       'picture-withdrawn',
       place,
-      `took a picture of ${await nameOf(painterId)} back from ${await titleOf(place)}`,
+      say`${by.name} took a picture of ${await nameOf(painterId)} back from ${await titleOf(place)}.`,
     );
   },
   async remarkRemoved(by: Visitor, boardId: string, authorId: string) {
@@ -115,7 +113,7 @@ export const audited = {
       by,
       'remark-removed',
       place,
-      `removed a remark of ${await nameOf(authorId)} from ${await titleOf(place)}`,
+      say`${by.name} removed a remark of ${await nameOf(authorId)} from ${await titleOf(place)}.`,
     );
   },
   async reportClosed(by: Visitor, boardId: string, personId: string) {
@@ -124,26 +122,35 @@ export const audited = {
       by,
       'report-closed',
       place,
-      `closed a report about ${await nameOf(personId)} in ${await titleOf(place)}`,
+      say`${by.name} closed a report about ${await nameOf(personId)} in ${await titleOf(place)}.`,
     );
   },
   async returnLinkMade(by: Visitor, personId: string) {
-    await write(by, 'return-link-made', null, `made a link for ${await nameOf(personId)} to come back by`);
+    const who = await nameOf(personId);
+    await write(by, 'return-link-made', null, say`${by.name} made a link for ${who} to come back by.`);
   },
   /** @param groupId Null for the whole server. */
   async schoolSet(by: Visitor, groupId: string | null, rules: SchoolRules) {
     const place = groupId === null ? null : { groupId };
-    const where = place === null ? 'the whole server' : await titleOf(place);
-    await write(by, 'school-set', place, `set for ${where}: ${rulesInWords(rules)}`);
+    const set = rulesInWords(rules);
+    const sentence =
+      place === null
+        ? say`${by.name} set for the whole server: ${set}.`
+        : say`${by.name} set for ${await titleOf(place)}: ${set}.`;
+    await write(by, 'school-set', place, sentence);
   },
   async boardDeleted(by: Visitor, boardId: string, title: string) {
-    await write(by, 'board-deleted', { boardId }, `deleted the board ${quoted(title)}`);
+    await write(by, 'board-deleted', { boardId }, say`${by.name} deleted the board ${quoted(title)}.`);
   },
   /** @param groupId Null = it belongs to none now. */
   async boardMoved(by: Visitor, boardId: string, groupId: string | null) {
     const place = { boardId };
-    const to = groupId === null ? 'out of its group' : `into ${await titleOf({ groupId })}`;
-    await write(by, 'board-moved', place, `moved the board ${await titleOf(place)} ${to}`);
+    const title = await titleOf(place);
+    const sentence =
+      groupId === null
+        ? say`${by.name} moved the board ${title} out of its group.`
+        : say`${by.name} moved the board ${title} into ${await titleOf({ groupId })}.`;
+    await write(by, 'board-moved', place, sentence);
   },
   async boardHandedOn(by: Visitor, boardId: string, personId: string) {
     const place = { boardId };
@@ -151,28 +158,32 @@ export const audited = {
       by,
       'board-handed-on',
       place,
-      `handed the board ${await titleOf(place)} on to ${await nameOf(personId)}`,
+      say`${by.name} handed the board ${await titleOf(place)} on to ${await nameOf(personId)}.`,
     );
   },
   async classOver(by: Visitor, boardId: string, pictures: number) {
     const place = { boardId };
-    const went = pictures === 1 ? 'one picture was deleted' : `${pictures} pictures were deleted`;
-    await write(by, 'class-over', place, `said that the class is over on ${await titleOf(place)}; ${went}`);
+    const title = await titleOf(place);
+    const sentence =
+      pictures === 1
+        ? say`${by.name} said that the class is over on ${title}; one picture was deleted.`
+        : say`${by.name} said that the class is over on ${title}; ${pictures} pictures were deleted.`;
+    await write(by, 'class-over', place, sentence);
   },
   async groupDeleted(by: Visitor, groupId: string, name: string) {
-    await write(by, 'group-deleted', { groupId }, `deleted the group ${quoted(name)}`);
+    await write(by, 'group-deleted', { groupId }, say`${by.name} deleted the group ${quoted(name)}.`);
   },
 };
 
 function rulesInWords(rules: SchoolRules): string {
   const said = [
-    rules.noPublicLinks ? 'no public links' : '',
-    rules.noMixingHints ? 'no mixing hints' : '',
-    rules.aliases ? 'made-up names' : '',
-    rules.deleteAfterDays === null ? '' : `deletion after ${rules.deleteAfterDays} days`,
-    rules.deleteOn === null ? '' : `deletion on ${rules.deleteOn}`,
+    rules.noPublicLinks ? say`no public links` : '',
+    rules.noMixingHints ? say`no mixing hints` : '',
+    rules.aliases ? say`made-up names` : '',
+    rules.deleteAfterDays === null ? '' : say`deletion after ${rules.deleteAfterDays} days`,
+    rules.deleteOn === null ? '' : say`deletion on ${rules.deleteOn}`,
   ].filter(Boolean);
-  return said.join(', ') || 'nothing is held back';
+  return said.join(', ') || say`nothing is held back`;
 }
 
 /** What was done and deleted on one board, newest first. */

@@ -8,6 +8,7 @@ import type { BoardRole } from '../core/contract/roles.ts';
 import { readMarks } from '../core/live/marks.ts';
 import { may } from '../core/permissions/may.ts';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { addBlock, blockedEitherWay } from '../store/blocks.ts';
 import { leadersOn } from '../store/leaders.ts';
 import { readDocument } from '../store/live-documents.ts';
@@ -42,17 +43,16 @@ export async function blockOnBoard(
   otherId: string,
 ): Promise<void> {
   if (otherId === personId) {
-    throw new Problem('bad-request', 'That is yourself. Choose somebody else to block.');
+    throw new Problem('bad-request', say`That is yourself. Choose somebody else to block.`);
   }
   const person = await findPerson(otherId);
   if (!person || !(await isOrWas(boardId, otherId))) {
-    throw new Problem('person-not-found', 'That person is not on this board. Load the board again.');
+    throw new Problem('person-not-found', say`That person is not on this board. Load the board again.`);
   }
   if ((await leadersOn(boardId)).has(otherId)) {
     throw new Problem(
       'not-allowed',
-      'Whoever runs this board or teaches on it cannot be blocked here: the class needs them. If something they did ' +
-        'is not right, report it; it goes to the others who run the board and to the host, not to them.',
+      say`Whoever runs this board or teaches on it cannot be blocked here: the class needs them. If something they did is not right, report it; it goes to the others who run the board and to the host, not to them.`,
     );
   }
   const naming = await namingFor(await knownNames({ boardId }, personId, role), [person]);

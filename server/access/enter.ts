@@ -6,6 +6,7 @@
  */
 import { BOARD_ROLES, type BoardRole } from '../core/contract/roles.ts';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { wardsInGroup, wardsOn } from '../store/guardians.ts';
 import { hostLinkWorks, spendHostLink } from '../store/host-links.ts';
 import { findInvite, type InviteRow, type Place } from '../store/invites.ts';
@@ -69,7 +70,7 @@ export async function hostsBehind(
 function linkNotValid(): Problem {
   return new Problem(
     'link-not-valid',
-    'This link does not work: it was used already, has run out, or was taken back. Ask for a new one.',
+    say`This link does not work: it was used already, has run out, or was taken back. Ask for a new one.`,
   );
 }
 

@@ -7,6 +7,7 @@
 import type { InviteRequest } from '../core/contract/requests.ts';
 import type { InviteView, OpenInvite } from '../core/contract/responses.ts';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { addInvite, listInvites, type Place, revokeInvite } from '../store/invites.ts';
 import { namesOf } from '../store/people.ts';
 import { roleInGroup, roleOn } from './roles.ts';
@@ -41,7 +42,7 @@ async function refuseUnlessThere(place: Place, personId: string): Promise<void> 
   if (role !== null && role !== 'guardian') return;
   throw new Problem(
     'person-not-found',
-    'That person is not a member here. Invite them first, then their guardian.',
+    say`That person is not a member here. Invite them first, then their guardian.`,
   );
 }
 
@@ -68,5 +69,5 @@ export async function takeBackInvite(place: Place, tokenOrId: string, now = new 
     (await revokeInvite(place, { tokenHash: hashToken(tokenOrId) }, now)) ||
     (await revokeInvite(place, { id: tokenOrId }, now));
   if (ended) return;
-  throw new Problem('invite-not-found', 'There is no such invite here, or it was taken back already.');
+  throw new Problem('invite-not-found', say`There is no such invite here, or it was taken back already.`);
 }

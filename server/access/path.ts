@@ -8,6 +8,7 @@ import type { BoardListItem, BoardView, PictureView } from '../core/contract/res
 import type { BoardRole } from '../core/contract/roles.ts';
 import type { PathPainting, PathPerson, PathTried, PathView } from '../core/contract/states.ts';
 import { may, type Relation } from '../core/permissions/may.ts';
+import { LANGUAGE } from '../core/say/language.ts';
 import { cardResults } from '../core/states/card-results.ts';
 import { type PaintingRead, recurringReadings } from '../core/states/recurring.ts';
 import { listBoards } from '../store/boards.ts';
@@ -150,5 +151,5 @@ export async function pathPeople(visitor: Visitor): Promise<PathPerson[]> {
       people.set(painter.id, { ...known, boards: [...known.boards, title] });
     }
   }
-  return [...people.values()].sort((p, q) => p.name.localeCompare(q.name, 'en'));
+  return [...people.values()].sort((p, q) => p.name.localeCompare(q.name, LANGUAGE));
 }

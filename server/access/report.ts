@@ -17,6 +17,7 @@ import type { BoardRole } from '../core/contract/roles.ts';
 import { readMarks } from '../core/live/marks.ts';
 import { may, type Relation } from '../core/permissions/may.ts';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { ledBy } from '../store/leaders.ts';
 import { readDocument } from '../store/live-documents.ts';
 import { findPerson, namesOf } from '../store/people.ts';
@@ -58,7 +59,7 @@ export async function makeReport(
 async function remarkOn(boardId: string, id: string): Promise<Subject> {
   const mark = readMarks(await readDocument(boardId, 'marks')).find((each) => each.id === id);
   if (!mark)
-    throw new Problem('remark-not-found', 'That remark is no longer there. Report its author instead.');
+    throw new Problem('remark-not-found', say`That remark is no longer there. Report its author instead.`);
   return { personId: mark.author, pictureId: mark.pictureId, quoted: mark.text };
 }
 
@@ -66,14 +67,14 @@ async function pictureOn(boardId: string, id: string, personId: string, role: Bo
   const picture = await findPicture(boardId, id);
   const hidden = await hiddenPainters(boardId, personId, role);
   if (!picture || hidden.has(picture.painterId)) {
-    throw new Problem('picture-not-found', 'That picture is no longer there. Report its painter instead.');
+    throw new Problem('picture-not-found', say`That picture is no longer there. Report its painter instead.`);
   }
   return { personId: picture.painterId, pictureId: id, quoted: '' };
 }
 
 async function personOn(boardId: string, id: string): Promise<Subject> {
   if ((await findPerson(id)) === null || (await roleNow(id, boardId)) === null) {
-    throw new Problem('person-not-found', 'That person is not on this board. Load the board again.');
+    throw new Problem('person-not-found', say`That person is not on this board. Load the board again.`);
   }
   return { personId: id, pictureId: null, quoted: '' };
 }
@@ -94,7 +95,7 @@ export async function reportToActOn(boardId: string, id: string, { personId }: V
   if (report && report.closedAt === null && !concerns(report, personId)) return report;
   throw new Problem(
     'report-not-found',
-    'There is no such open report; somebody may have closed it. Load the page again.',
+    say`There is no such open report; somebody may have closed it. Load the page again.`,
   );
 }
 

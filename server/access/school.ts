@@ -9,6 +9,7 @@ import type { BoardRole } from '../core/contract/roles.ts';
 import { PRIVATE_INVITE_HOURS, type SchoolRules, stricter } from '../core/contract/school.ts';
 import { may } from '../core/permissions/may.ts';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { wardsInGroup, wardsOn } from '../store/guardians.ts';
 import type { Place } from '../store/invites.ts';
 import { leadersIn, leadersOn } from '../store/leaders.ts';
@@ -51,7 +52,6 @@ export async function refusePublicInvite(place: Place, { uses, hours }: InviteRe
   if ((uses === 1 && hours <= PRIVATE_INVITE_HOURS) || !(await rulesAt(place)).noPublicLinks) return;
   throw new Problem(
     'not-allowed',
-    `Here an invitation lets in one person and works for at most ${PRIVATE_INVITE_HOURS} hours. Make one for each ` +
-      'person; whoever runs the group or the server can change the school setting.',
+    say`Here an invitation lets in one person and works for at most ${PRIVATE_INVITE_HOURS} hours. Make one for each person; whoever runs the group or the server can change the school setting.`,
   );
 }

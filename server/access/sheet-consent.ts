@@ -8,6 +8,7 @@
 import type { BoardView, PictureView } from '../core/contract/responses.ts';
 import { may } from '../core/permissions/may.ts';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { consentRelation, mayUse } from './consent.ts';
 
 const used = (boardId: string, { painter, kind, rights }: PictureView) => ({
@@ -22,8 +23,7 @@ export async function refuseSheet(board: BoardView, painting: PictureView): Prom
   if (await mayTake(board, painting)) return;
   throw new Problem(
     'not-allowed',
-    'Only its painter and those who teach here take this painting’s sheet. Others can once its painter says, under ' +
-      'Consent, that it may be shown to others outside.',
+    say`Only its painter and those who teach here take this painting’s sheet. Others can once its painter says, under Consent, that it may be shown to others outside.`,
   );
 }
 

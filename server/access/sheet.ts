@@ -17,6 +17,7 @@ import { statesOf } from '../core/own-time/states.ts';
 import { planePlaces } from '../core/planes/plane-places.ts';
 import { withoutMixing } from '../core/readings/without-mixing.ts';
 import { type FractionMapper, fractionMapper } from '../core/rectify/fraction-mapper.ts';
+import { sayValue } from '../core/say/say.ts';
 import type { CritiqueSheet, PictureOrWhy, SheetCard, SheetLadder } from '../core/sheet/content.ts';
 import { remarksOnSheet } from '../core/sheet/remarks-on-sheet.ts';
 import { dayInWords, sheetWords as words } from '../core/sheet/words.ts';
@@ -107,7 +108,7 @@ function captureOf(measured: MeasureDocument | null): CritiqueSheet['capture'] {
   const grade = measured?.capture.grade ?? null;
   if (grade === null) return { headline: words.photoUngraded, sentence: words.ungraded };
   const reasons = measured?.capture.reasons ?? [];
-  const against = reasons.length > 0 ? ` ${words.gradeReasons(reasons.join(', '))}` : '';
+  const against = reasons.length > 0 ? ` ${words.gradeReasons(reasons.map(sayValue).join(', '))}` : '';
   return { headline: words.photo(grade), sentence: `${words.grades[grade]}${against}` };
 }
 

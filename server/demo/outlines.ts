@@ -6,6 +6,7 @@
  * line follows where they close up. Pure: no IO.
  */
 import type { FractionPoint, PlaneKind, PlaneTilt } from '../core/contract/setup.ts';
+import { say } from '../core/say/say.ts';
 
 export const PHOTO_WIDTH_PX = 2400;
 export const PHOTO_HEIGHT_PX = 1598;
@@ -56,16 +57,16 @@ const MEADOW_EDGE = [
 export const DEMO_PLANES: readonly DemoPlane[] = [
   {
     id: 'sky',
-    name: 'Sky',
+    name: say`Sky`,
     kind: 'sky',
     tilt: null,
     outline: closed([0, 0, PHOTO_WIDTH_PX, 0], 520),
   },
-  { id: 'massif', name: 'Massif', kind: 'land', tilt: 'upright', outline: closed(MASSIF_RIDGE, 990) },
-  { id: 'wood', name: 'Rust wood', kind: 'wood', tilt: 'upright', outline: closed(WOOD_RIDGE, 1260) },
+  { id: 'massif', name: say`Massif`, kind: 'land', tilt: 'upright', outline: closed(MASSIF_RIDGE, 990) },
+  { id: 'wood', name: say`Rust wood`, kind: 'wood', tilt: 'upright', outline: closed(WOOD_RIDGE, 1260) },
   {
     id: 'meadow',
-    name: 'Meadow',
+    name: say`Meadow`,
     kind: 'land',
     tilt: 'flat',
     outline: closed(MEADOW_EDGE, PHOTO_HEIGHT_PX),

@@ -6,19 +6,15 @@
 import type { MemberRole } from '../core/contract/roles.ts';
 import type { FractionPoint } from '../core/contract/setup.ts';
 import type { MarkKind, MarkPaint, MarkPatch } from '../core/live/layout.ts';
+import { say } from '../core/say/say.ts';
 import type { DemoPaintingName } from './paintings.ts';
 
-export const DEMO_TITLE = 'One autumn meadow, five hands';
+export const DEMO_TITLE = say`One autumn meadow, five hands`;
 
-export const DEMO_SCENARIO =
-  'An evening painting circle works from one autumn photograph. Maren and Jonas each paint the meadow, the ' +
-  'wood and the massif in one sitting; Ida, Ruben and Sunna add their own answers to the same air; Edda looks on ' +
-  'from elsewhere and says what she sees. The wall holds all five side by side, names hidden. The people are ' +
-  'invented and so are their paintings, which the program painted itself. Move and mark whatever you like; ' +
-  'delete the board when you no longer need it.';
+export const DEMO_SCENARIO = say`An evening painting circle works from one autumn photograph. Maren and Jonas each paint the meadow, the wood and the massif in one sitting; Ida, Ruben and Sunna add their own answers to the same air; Edda looks on from elsewhere and says what she sees. The wall holds all five side by side, names hidden. The people are invented and so are their paintings, which the program painted itself. Move and mark whatever you like; delete the board when you no longer need it.`;
 
 /** On the wall. */
-export const DEMO_QUESTION = 'How did each of us say far?';
+export const DEMO_QUESTION = say`How did each of us say far?`;
 
 export type DemoPersonName = 'Maren' | 'Jonas' | 'Ida' | 'Ruben' | 'Sunna' | 'Edda';
 
@@ -47,43 +43,36 @@ export const DEMO_STUDIES: readonly DemoPainting[] = [
   {
     name: 'grey-massif',
     painter: 'Ruben',
-    caption: 'One sitting, everything from one grey',
-    intention:
-      'An overcast evening in few colours. Distance by greying, not by paling; the value steps stay small.',
+    caption: say`One sitting, everything from one grey`,
+    intention: say`An overcast evening in few colours. Distance by greying, not by paling; the value steps stay small.`,
     focus: [0.745, 0.49],
   },
   {
     name: 'violet-massif',
     painter: 'Sunna',
-    caption: 'Two hours, colour before value',
-    intention:
-      'The massif as a violet against the orange of the wood. The colours should ring; the rest may be simple.',
+    caption: say`Two hours, colour before value`,
+    intention: say`The massif as a violet against the orange of the wood. The colours should ring; the rest may be simple.`,
     focus: [0.62, 0.4],
   },
   {
     name: 'pale-massif',
     painter: 'Ida',
-    caption: 'One hour, big brushes only',
-    intention:
-      'As much air as it will bear: the massif no more than a breath, the meadow heavy in front of it.',
+    caption: say`One hour, big brushes only`,
+    intention: say`As much air as it will bear: the massif no more than a breath, the meadow heavy in front of it.`,
     focus: [0.5, 0.56],
   },
   {
     name: 'far-massif',
     painter: 'Jonas',
-    caption: 'One sitting, the air first',
-    intention:
-      'A quiet distance. The rust of the wood is the loud note, everything behind it lies in the air, and the ' +
-      'whole is a little lighter than the photograph.',
+    caption: say`One sitting, the air first`,
+    intention: say`A quiet distance. The rust of the wood is the loud note, everything behind it lies in the air, and the whole is a little lighter than the photograph.`,
     focus: [0.745, 0.47],
   },
   {
     name: 'close-massif',
     painter: 'Maren',
-    caption: 'One sitting, the massif first',
-    intention:
-      'The weight of the massif behind the wood, and the wood glowing in front of it. The eye should come to ' +
-      'rest at the dark fir.',
+    caption: say`One sitting, the massif first`,
+    intention: say`The weight of the massif behind the wood, and the wood glowing in front of it. The eye should come to rest at the dark fir.`,
     focus: [0.745, 0.5],
     allowsSketch: true,
   },
@@ -123,9 +112,7 @@ export const DEMO_MARKS: readonly DemoMark[] = [
     kind: 'pin',
     planeId: 'massif',
     points: [[0.3, 0.27]],
-    text:
-      'The massif stands as near as the trees. Its darks are about one step too heavy and too warm: squint, and ' +
-      'it joins the wood.',
+    text: say`The massif stands as near as the trees. Its darks are about one step too heavy and too warm: squint, and it joins the wood.`,
     nods: ['Jonas', 'Ida'],
   },
   {
@@ -135,7 +122,7 @@ export const DEMO_MARKS: readonly DemoMark[] = [
     kind: 'reply',
     planeId: null,
     points: [],
-    text: 'Now that I squint, yes. I painted the rock brown because I know it is brown.',
+    text: say`Now that I squint, yes. I painted the rock brown because I know it is brown.`,
     answers: 'heavy',
   },
   {
@@ -153,9 +140,7 @@ export const DEMO_MARKS: readonly DemoMark[] = [
       [0.63, 0.5],
       [0.664, 0.502],
     ],
-    text:
-      'Begin along the foot: scumble the air colour thinly over these darks, then step back and look before you ' +
-      'touch the lit rock.',
+    text: say`Begin along the foot: scumble the air colour thinly over these darks, then step back and look before you touch the lit rock.`,
   },
   {
     key: 'ground',
@@ -164,7 +149,7 @@ export const DEMO_MARKS: readonly DemoMark[] = [
     kind: 'pin',
     planeId: 'meadow',
     points: [[0.3, 0.78]],
-    text: 'The ground lies flat with very few strokes. I would leave it as it is.',
+    text: say`The ground lies flat with very few strokes. I would leave it as it is.`,
     nods: ['Edda'],
   },
   {
@@ -174,7 +159,7 @@ export const DEMO_MARKS: readonly DemoMark[] = [
     kind: 'patch',
     planeId: 'massif',
     points: [[0.25, 0.38]],
-    text: 'This is the brown I mean. The same place in the photograph is a cool grey.',
+    text: say`This is the brown I mean. The same place in the photograph is a cool grey.`,
     patch: { lab: MAREN_BROWN, trust: 'A' },
   },
   {
@@ -187,7 +172,7 @@ export const DEMO_MARKS: readonly DemoMark[] = [
       [0.28, 0.53],
       [0.7, 0.6],
     ],
-    text: 'The edge of the wood leads me straight to the fir. That works.',
+    text: say`The edge of the wood leads me straight to the fir. That works.`,
   },
   {
     key: 'lit',
@@ -205,7 +190,7 @@ export const DEMO_MARKS: readonly DemoMark[] = [
       [0.425, 0.4],
       [0.4, 0.36],
     ],
-    text: 'Only this lit rock need stay as warm as it is.',
+    text: say`Only this lit rock need stay as warm as it is.`,
   },
   {
     key: 'veil',
@@ -219,7 +204,7 @@ export const DEMO_MARKS: readonly DemoMark[] = [
       [0.26, 0.375],
       [0.32, 0.4],
     ],
-    text: 'About this much air over the foot of it.',
+    text: say`About this much air over the foot of it.`,
     paint: AIR_PAINT,
   },
   {
@@ -244,7 +229,7 @@ export const DEMO_MARKS: readonly DemoMark[] = [
     kind: 'pin',
     planeId: 'massif',
     points: [[0.62, 0.3]],
-    text: 'How did you keep it this quiet and still see rock?',
+    text: say`How did you keep it this quiet and still see rock?`,
   },
   {
     key: 'into',
@@ -253,7 +238,7 @@ export const DEMO_MARKS: readonly DemoMark[] = [
     kind: 'reply',
     planeId: null,
     points: [],
-    text: 'I laid the air colour first, at the right value, and worked the rock into it on the canvas.',
+    text: say`I laid the air colour first, at the right value, and worked the rock into it on the canvas.`,
     answers: 'how',
   },
   {
@@ -263,6 +248,6 @@ export const DEMO_MARKS: readonly DemoMark[] = [
     kind: 'pin',
     planeId: 'wood',
     points: [[0.745, 0.5]],
-    text: 'The heaviest dark stands in the near wood and nowhere behind it. That carries the whole distance.',
+    text: say`The heaviest dark stands in the near wood and nowhere behind it. That carries the whole distance.`,
   },
 ];

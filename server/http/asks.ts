@@ -4,6 +4,7 @@ import { boardAsSeen } from '../access/consent.ts';
 import { statesOf } from '../core/own-time/states.ts';
 import { may, type Relation } from '../core/permissions/may.ts';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { type Ask, findAsk } from '../store/asks.ts';
 import { type OnBoard, visitorOnBoard } from './visitor.ts';
 
@@ -29,7 +30,7 @@ export async function askFor(request: Request, boardId: string, askId: string): 
 export function askNotFound(): Problem {
   return new Problem(
     'ask-not-found',
-    'No look is asked for under this id; it may have been withdrawn. Load the board again.',
+    say`No look is asked for under this id; it may have been withdrawn. Load the board again.`,
   );
 }
 
@@ -38,7 +39,7 @@ export function refuseSettled(waits: boolean): void {
   if (waits) return;
   throw new Problem(
     'ask-settled',
-    'This no longer waits: it was answered or withdrawn. Load the board again.',
+    say`This no longer waits: it was answered or withdrawn. Load the board again.`,
   );
 }
 

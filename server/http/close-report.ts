@@ -7,6 +7,7 @@ import { audited } from '../access/audit.ts';
 import { actsOn } from '../access/report.ts';
 import { type CloseReportRequest, OUTCOMES, type ReportAct } from '../core/contract/decency.ts';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { endGuardianships } from '../store/guardians.ts';
 import { removeMember } from '../store/members.ts';
 import { closeReport, type Report } from '../store/reports.ts';
@@ -23,8 +24,7 @@ export async function closeByAct(
   if (!actsOn(report, role).includes(act)) {
     throw new Problem(
       'not-allowed',
-      'This cannot be done about this report by you. A remark is removed by a teacher or the host, access ended by ' +
-        'whoever owns the board or the host. Ask one of them, or close the report with a note.',
+      say`This cannot be done about this report by you. A remark is removed by a teacher or the host, access ended by whoever owns the board or the host. Ask one of them, or close the report with a note.`,
     );
   }
   const { id, boardId, personId } = report;
@@ -35,7 +35,10 @@ export async function closeByAct(
     now: new Date(),
   });
   if (!closed) {
-    throw new Problem('report-not-found', 'Somebody closed this report a moment ago. Load the page again.');
+    throw new Problem(
+      'report-not-found',
+      say`Somebody closed this report a moment ago. Load the page again.`,
+    );
   }
   await DEEDS[act](report, visitor);
   await audited.reportClosed(visitor, boardId, personId);

@@ -8,6 +8,7 @@ import { dayAfter, dayOf } from '../core/own-time/days.ts';
 import { statesOf } from '../core/own-time/states.ts';
 import { may } from '../core/permissions/may.ts';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { answerHomework, findHomework, type Homework } from '../store/homework.ts';
 import { boardNotFound, type OnBoard, refuseUnlessMay } from './visitor.ts';
 
@@ -31,14 +32,17 @@ export async function homeworkFor(
 function homeworkNotFound(): Problem {
   return new Problem(
     'homework-not-found',
-    'There is no such homework here; it may have been taken back. Load the board again.',
+    say`There is no such homework here; it may have been taken back. Load the board again.`,
   );
 }
 
 /** @throws Problem 'homework-settled' unless it was still open. */
 export function refuseClosed(wasOpen: boolean): void {
   if (wasOpen) return;
-  throw new Problem('homework-settled', 'This homework is closed or was taken back. Load the board again.');
+  throw new Problem(
+    'homework-settled',
+    say`This homework is closed or was taken back. Load the board again.`,
+  );
 }
 
 /** The server's day may be ahead of the browser's by one, so yesterday passes. @throws Problem 'bad-request'. */
@@ -47,7 +51,7 @@ export function refuseFarDay(day: string, now = new Date()): void {
   if (day >= dayAfter(today, -1) && day <= dayAfter(today, MOST_HOMEWORK_DAYS)) return;
   throw new Problem(
     'bad-request',
-    `Homework is set for a day between today and a year from now, and ${day} is not. Choose another day.`,
+    say`Homework is set for a day between today and a year from now, and ${day} is not. Choose another day.`,
   );
 }
 
@@ -66,9 +70,14 @@ export async function answering(by: OnBoard, boardId: string, fields: PictureFie
   if (fields.homework === undefined) return { fields, settle: async () => undefined };
   const { board, homework } = await homeworkFor(by, boardId, fields.homework);
   const relation = homework.painterId === by.visitor.personId ? 'own' : 'other';
-  refuseUnlessMay(by.role, 'homework.answer', 'Only the painter whose homework it is answers it.', relation);
+  refuseUnlessMay(
+    by.role,
+    'homework.answer',
+    say`Only the painter whose homework it is answers it.`,
+    relation,
+  );
   if (fields.kind !== 'painting') {
-    throw new Problem('bad-request', 'Homework is answered with a painting. Post this picture as one.');
+    throw new Problem('bad-request', say`Homework is answered with a painting. Post this picture as one.`);
   }
   refuseClosed(homework.closedAt === null);
   const newest = statesOf(board.pictures, homework.pictureId).at(-1);

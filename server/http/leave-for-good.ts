@@ -7,6 +7,7 @@
 import type { LeavingView } from '../core/contract/outward.ts';
 import { readMarks } from '../core/live/marks.ts';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { endOtherSessions } from '../store/accounts.ts';
 import { allBoardIds } from '../store/boards.ts';
 import { readDocument } from '../store/live-documents.ts';
@@ -35,8 +36,8 @@ export async function leavingOf(person: { personId: string; name: string }): Pro
 export async function leaveForGood(personId: string): Promise<void> {
   const { boards, groups } = await heldBy(personId);
   const held = [
-    ...boards.map(({ title }) => `the board “${title}”`),
-    ...groups.map(({ name }) => `the group “${name}”`),
+    ...boards.map(({ title }) => say`the board “${title}”`),
+    ...groups.map(({ name }) => say`the group “${name}”`),
   ];
   if (held.length > 0) throw stillHeld(held);
   // Nobody writes in their name while their words are being looked for.
@@ -51,9 +52,9 @@ export async function leaveForGood(personId: string): Promise<void> {
 
 function stillHeld(held: readonly string[]): Problem {
   const named =
-    held.length > 3 ? `${held.slice(0, 3).join(', ')} and ${held.length - 3} more` : held.join(', ');
+    held.length > 3 ? say`${held.slice(0, 3).join(', ')} and ${held.length - 3} more` : held.join(', ');
   return new Problem(
     'account-held',
-    `You still own ${named}. Hand on or delete what you own first: others may have pictures and words there. Nothing was deleted.`,
+    say`You still own ${named}. Hand on or delete what you own first: others may have pictures and words there. Nothing was deleted.`,
   );
 }

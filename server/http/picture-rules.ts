@@ -8,19 +8,20 @@ import type { PictureFields } from '../core/contract/requests.ts';
 import type { BoardRole } from '../core/contract/roles.ts';
 import { may, type Relation } from '../core/permissions/may.ts';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 
 /** @throws Problem `not-allowed` with who may instead. */
 export function refusePosting(role: BoardRole, kind: PictureFields['kind'] | null): void {
   if (!may(role, 'painting.post')) {
     throw new Problem(
       'not-allowed',
-      'Only painters, teachers, the owner and the host may post pictures here. Ask the owner for a painter’s invite.',
+      say`Only painters, teachers, the owner and the host may post pictures here. Ask the owner for a painter’s invite.`,
     );
   }
   if (kind === 'reference' && !may(role, 'reference.post')) {
     throw new Problem(
       'not-allowed',
-      'Only teachers, the owner and the host may post a reference here. Post yours as a painting, or ask one of them.',
+      say`Only teachers, the owner and the host may post a reference here. Post yours as a painting, or ask one of them.`,
     );
   }
 }
@@ -32,7 +33,7 @@ export function refuseTakingBack(role: BoardRole, personId: string, posted: stri
   if (may(role, 'picture.withdraw', relation(personId, posted))) return;
   throw new Problem(
     'not-allowed',
-    'Only whoever posted this picture, a teacher, the owner and the host may take it back. Ask one of them.',
+    say`Only whoever posted this picture, a teacher, the owner and the host may take it back. Ask one of them.`,
   );
 }
 
@@ -45,7 +46,7 @@ export function refuseNoting(role: BoardRole, personId: string, posted: string):
   if (may(role, 'painting.note', relation(personId, posted))) return;
   throw new Problem(
     'not-allowed',
-    'Only the painter of this picture, a teacher and the host may note what it is painted with. Ask one of them.',
+    say`Only the painter of this picture, a teacher and the host may note what it is painted with. Ask one of them.`,
   );
 }
 
@@ -55,13 +56,13 @@ export function refuseMissingRights({ kind, rights, credit }: PictureFields): vo
   if (!rights) {
     throw new Problem(
       'rights-missing',
-      'A reference needs a line on rights. Say whether it is yours, used with permission, or under a free licence.',
+      say`A reference needs a line on rights. Say whether it is yours, used with permission, or under a free licence.`,
     );
   }
   if (rights === 'free' && !credit) {
     throw new Problem(
       'rights-missing',
-      'A reference under a free licence needs a credit. Write who made it and under which licence.',
+      say`A reference under a free licence needs a credit. Write who made it and under which licence.`,
     );
   }
 }

@@ -5,6 +5,7 @@
  * Next may bundle this module more than once. In the flow: handlers -> [rate limit]. IO: none.
  */
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 
 export interface Limit {
   /** What is limited, in words that complete "too many ...". */
@@ -14,17 +15,17 @@ export interface Limit {
 }
 
 /** A class behind one router enters together, so this is generous; tokens are 256 bits anyway. */
-export const ENTERING: Limit = { what: 'tries to enter', limit: 60, windowMs: 60_000 };
-export const UPLOADING: Limit = { what: 'uploads', limit: 60, windowMs: 60_000 };
+export const ENTERING: Limit = { what: say`tries to enter`, limit: 60, windowMs: 60_000 };
+export const UPLOADING: Limit = { what: say`uploads`, limit: 60, windowMs: 60_000 };
 /** Each takes a worker a second. */
-export const DRAWING: Limit = { what: 'sheets', limit: 30, windowMs: 60_000 };
-export const INVITING: Limit = { what: 'new invites', limit: 60, windowMs: 60_000 };
+export const DRAWING: Limit = { what: say`sheets`, limit: 30, windowMs: 60_000 };
+export const INVITING: Limit = { what: say`new invites`, limit: 60, windowMs: 60_000 };
 /** Enough for somebody who is pestered, too few to pester those who read reports. */
-export const REPORTING: Limit = { what: 'reports', limit: 12, windowMs: 10 * 60_000 };
-export const BLOCKING: Limit = { what: 'changes of whom you block', limit: 60, windowMs: 60_000 };
+export const REPORTING: Limit = { what: say`reports`, limit: 12, windowMs: 10 * 60_000 };
+export const BLOCKING: Limit = { what: say`changes of whom you block`, limit: 60, windowMs: 60_000 };
 
 const QUARTER_HOUR_MS = 15 * 60_000;
-const SIGN_IN = 'tries to sign in';
+const SIGN_IN = say`tries to sign in`;
 /** With one address from one place: a guesser gets nowhere, somebody who mistypes does. */
 export const SIGNING_IN: Limit = { what: SIGN_IN, limit: 10, windowMs: QUARTER_HOUR_MS };
 /** With one address from anywhere; more than above, so that nobody is locked out by a stranger's ten tries. */
@@ -32,7 +33,7 @@ export const SIGNING_IN_EMAIL: Limit = { what: SIGN_IN, limit: 100, windowMs: QU
 /** From one place with any address; a class behind one router signs in together. */
 export const SIGNING_IN_ADDRESS: Limit = { what: SIGN_IN, limit: 60, windowMs: QUARTER_HOUR_MS };
 export const CHANGING_PASSWORD: Limit = {
-  what: 'tries to change a password',
+  what: say`tries to change a password`,
   limit: 10,
   windowMs: QUARTER_HOUR_MS,
 };
@@ -63,15 +64,15 @@ export function countCall({ what, limit, windowMs }: Limit, who: string, now = D
   if (count.used <= limit) return;
   throw new Problem(
     'too-many-requests',
-    `Too many ${what}: at most ${limit} in ${inWords(windowMs)}. Wait ${inWords(count.endsAt - now)} and try again.`,
+    say`Too many ${what}: at most ${limit} in ${inWords(windowMs)}. Wait ${inWords(count.endsAt - now)} and try again.`,
   );
 }
 
 /** Whole seconds, or whole minutes from two minutes on, rounded up. */
 function inWords(durationMs: number): string {
   const seconds = Math.ceil(durationMs / 1000);
-  if (seconds >= 120) return `${Math.ceil(seconds / 60)} minutes`;
-  return `${seconds} second${seconds === 1 ? '' : 's'}`;
+  if (seconds >= 120) return say`${Math.ceil(seconds / 60)} minutes`;
+  return seconds === 1 ? say`1 second` : say`${seconds} seconds`;
 }
 
 function allCounts(): Map<string, Count> {

@@ -12,6 +12,7 @@ import { Readable, Transform } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import type { ReadableStream } from 'node:stream/web';
 import { isProblem, Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { incomingFolder } from '../store/blobs.ts';
 import { isDiskFull, storeProblem } from '../store/trouble.ts';
 
@@ -51,7 +52,7 @@ async function receive(body: ReadableStream, path: string, mostBytes: number): P
     await pipeline(Readable.fromWeb(body), counting, createWriteStream(path, { flags: 'wx', mode: 0o600 }));
   } catch (thrown) {
     if (isProblem(thrown) || isDiskFull(thrown)) throw thrown;
-    throw new Problem('bad-request', 'The file broke off before it was complete. Send it again.', {
+    throw new Problem('bad-request', say`The file broke off before it was complete. Send it again.`, {
       cause: thrown,
     });
   }
@@ -59,12 +60,12 @@ async function receive(body: ReadableStream, path: string, mostBytes: number): P
 }
 
 function empty(): Problem {
-  return new Problem('file-empty', 'No file came, or it has 0 bytes. Choose it again.');
+  return new Problem('file-empty', say`No file came, or it has 0 bytes. Choose it again.`);
 }
 
 function tooLarge(mostBytes: number): Problem {
   return new Problem(
     'file-too-large',
-    `This archive has more than ${Math.round(mostBytes / 1e6)} MB, which is the limit. Nothing of it was kept.`,
+    say`This archive has more than ${Math.round(mostBytes / 1e6)} MB, which is the limit. Nothing of it was kept.`,
   );
 }

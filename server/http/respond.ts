@@ -4,12 +4,17 @@
  * In the flow: app/api -> [respond] -> browser. IO: logs what is a bug.
  */
 import { randomBytes } from 'node:crypto';
-import { ZodError } from 'zod';
+import { ZodError, z } from 'zod';
 import { originAllowed } from '../access/origin.ts';
 import type { ErrorBody } from '../core/contract/responses.ts';
 import { isProblem, Problem, type ProblemCode } from '../core/problem.ts';
+import { LANGUAGE } from '../core/say/language.ts';
+import { say } from '../core/say/say.ts';
 import { logError } from '../log.ts';
 import { storeProblem } from '../store/trouble.ts';
+
+/** Where a shape has no sentence of ours, the parser's own is told; it speaks English unless it is told otherwise. */
+if (LANGUAGE === 'de') z.config(z.locales.de());
 
 /** A missing code is a compile error, so no problem can ship without a status. */
 const STATUS: Record<ProblemCode, number> = {
@@ -102,7 +107,7 @@ export function refusal(thrown: unknown, request?: Request): Response {
   const id = randomBytes(4).toString('hex');
   const path = request ? new URL(request.url).pathname : undefined;
   logError('unexpected', thrown, { id, method: request?.method, path });
-  const message = `Something went wrong on the server. It was written down there as ${id}; try again in a moment.`;
+  const message = say`Something went wrong on the server. It was written down there as ${id}; try again in a moment.`;
   return errorResponse(500, 'unexpected', message);
 }
 
@@ -116,7 +121,9 @@ export async function readJson<Shape>(
   try {
     body = JSON.parse(text);
   } catch (cause) {
-    throw new Problem('bad-request', 'The body is not JSON. Send an object as application/json.', { cause });
+    throw new Problem('bad-request', say`The body is not JSON. Send an object as application/json.`, {
+      cause,
+    });
   }
   return shape.parse(body);
 }
@@ -133,7 +140,7 @@ export async function readText(request: Request, mostBytes: number): Promise<str
   for (let part = await reader?.read(); part?.value; part = await reader?.read()) {
     sizeBytes += part.value.byteLength;
     if (sizeBytes > mostBytes) {
-      throw new Problem('body-too-large', `The body is longer than ${mostBytes} bytes. Send less.`);
+      throw new Problem('body-too-large', say`The body is longer than ${mostBytes} bytes. Send less.`);
     }
     text += decoder.decode(part.value, { stream: true });
   }
@@ -146,8 +153,7 @@ function refuseOtherOrigins(request: Request): void {
   if (originAllowed(headers)) return;
   throw new Problem(
     'not-allowed',
-    `This request came from ${headers.origin}, which is not this server's own page. Open Veilstep at its own ` +
-      'address, or set VEILSTEP_ORIGIN to the address people use.',
+    say`This request came from ${String(headers.origin)}, which is not this server's own page. Open Veilstep at its own address, or set VEILSTEP_ORIGIN to the address people use.`,
   );
 }
 
@@ -160,9 +166,9 @@ function asProblem(thrown: unknown): Problem | null {
 function shapeProblem(error: ZodError): Problem {
   const [issue] = error.issues;
   const field = issue?.path.join('.');
-  const said = (issue?.message ?? 'has the wrong shape').replace(/\.$/, '');
-  const sentence = field ? `The field ${field} is wrong: ${said}.` : `The request is wrong: ${said}.`;
-  return new Problem('bad-request', `${sentence} Correct it and send it again.`, { cause: error });
+  const said = (issue?.message ?? say`has the wrong shape`).replace(/\.$/, '');
+  const sentence = field ? say`The field ${field} is wrong: ${said}.` : say`The request is wrong: ${said}.`;
+  return new Problem('bad-request', say`${sentence} Correct it and send it again.`, { cause: error });
 }
 
 function errorResponse(status: number, code: string, message: string): Response {

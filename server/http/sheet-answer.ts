@@ -5,6 +5,7 @@
  */
 
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { PAPERS, type Paper, SHEET_KINDS, type SheetContent, type SheetKind } from '../core/sheet/content.ts';
 import { services } from './services.ts';
 
@@ -28,7 +29,7 @@ function oneOf<Choice extends string>(choices: readonly Choice[], name: string, 
   if (found) return found;
   throw new Problem(
     'bad-request',
-    `There is no ${name}=${asked.slice(0, 40)} of a sheet. Ask for ${choices.join(' or ')}.`,
+    say`There is no ${name}=${asked.slice(0, 40)} of a sheet. Ask for ${choices.join(say` or `)}.`,
   );
 }
 

@@ -13,6 +13,7 @@ import { readPaintingOutlines } from '../core/live/outlines.ts';
 import { readPhoto } from '../core/live/painting.ts';
 import type { Writer } from '../core/live/permission.ts';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { carriedOutlines } from '../core/states/carried-outlines.ts';
 import { readDocument } from '../store/live-documents.ts';
 import { pictureNotFound } from './picture-not-found.ts';
@@ -86,7 +87,7 @@ export async function carriedFromLast(
   if (missing.length === 0) {
     throw new Problem(
       'planes-missing',
-      'The last state has no planes that this one lacks, so there is nothing to take over.',
+      say`The last state has no planes that this one lacks, so there is nothing to take over.`,
     );
   }
   return carriedOutlines(new Map(missing), readPhoto(earlier), readPhoto(later), toLater);

@@ -15,6 +15,7 @@ import { Busboy, type BusboyFileStream, type BusboyHeaders } from '@fastify/busb
 import { PictureFields } from '../core/contract/requests.ts';
 import { CHOOSE_A_PICTURE, fileEmpty, fileTooLarge, MAX_FILE_BYTES } from '../core/contract/upload-limits.ts';
 import { isProblem, Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { incomingFolder } from '../store/blobs.ts';
 import { storeProblem } from '../store/trouble.ts';
 
@@ -61,7 +62,7 @@ class Reception {
   async read(request: Request): Promise<void> {
     const type = request.headers.get('content-type') ?? '';
     if (!request.body || !/^multipart\/form-data;/i.test(type)) {
-      throw badRequest('A picture is sent as multipart/form-data with a part named file.');
+      throw badRequest(say`A picture is sent as multipart/form-data with a part named file.`);
     }
     const headers: BusboyHeaders = { 'content-type': type };
     const parser = new Busboy({
@@ -71,11 +72,11 @@ class Reception {
     parser.on('file', (part, stream, name) => this.takeFile(part, stream, name));
     parser.on('field', (name, value, nameCut, valueCut) => {
       if (nameCut || valueCut)
-        this.trouble ??= badRequest(`The field ${name} is longer than ${MOST_FIELD_BYTES} bytes.`);
+        this.trouble ??= badRequest(say`The field ${name} is longer than ${MOST_FIELD_BYTES} bytes.`);
       this.fields[name] = value;
     });
     parser.on('fieldsLimit', () => {
-      this.trouble ??= badRequest(`The form has more than ${MOST_FIELDS} fields.`);
+      this.trouble ??= badRequest(say`The form has more than ${MOST_FIELDS} fields.`);
     });
     // The two types of web stream differ in name only.
     await pipeline(Readable.fromWeb(request.body as unknown as ReadableStream), parser);
@@ -84,7 +85,7 @@ class Reception {
   }
 
   result(): ReceivedUpload {
-    if (!this.writing) throw badRequest(`No file came with this form. ${CHOOSE_A_PICTURE}`);
+    if (!this.writing) throw badRequest(say`No file came with this form. ${CHOOSE_A_PICTURE}`);
     if (this.sizeBytes === 0) throw fileEmpty(this.name);
     const fields = PictureFields.parse(withoutBlanks(this.fields));
     return { fields, temporaryPath: this.path, fileName: this.name, sizeBytes: this.sizeBytes };
@@ -99,8 +100,8 @@ class Reception {
     if (part !== 'file' || this.writing) {
       this.trouble ??= badRequest(
         part === 'file'
-          ? 'This form holds several files. Send one a time.'
-          : `The part ${part} is not known.`,
+          ? say`This form holds several files. Send one a time.`
+          : say`The part ${part} is not known.`,
       );
       stream.resume();
       return;
@@ -137,7 +138,7 @@ function withoutBlanks(fields: Record<string, string>): Record<string, string> {
 
 function nameFor(name: string): string {
   const last = name.split(/[\\/]/).at(-1)?.trim() ?? '';
-  return last === '' ? 'This file' : last.slice(0, 100);
+  return last === '' ? say`This file` : last.slice(0, 100);
 }
 
 function refusalOf(thrown: unknown, request: Request): unknown {
@@ -145,7 +146,7 @@ function refusalOf(thrown: unknown, request: Request): unknown {
   if (isProblem(known) || (known instanceof Error && known.name === 'ZodError')) return known;
   const broke = request.signal.aborted || isBroken(known);
   return broke
-    ? new Problem('bad-request', 'The upload broke off before it was complete. Send it again.', {
+    ? new Problem('bad-request', say`The upload broke off before it was complete. Send it again.`, {
         cause: known,
       })
     : known;
@@ -163,5 +164,5 @@ function isBroken(thrown: unknown): boolean {
 }
 
 function badRequest(sentence: string): Problem {
-  return new Problem('bad-request', `${sentence} Correct it and send it again.`);
+  return new Problem('bad-request', say`${sentence} Correct it and send it again.`);
 }

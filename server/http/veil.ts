@@ -9,6 +9,7 @@ import { unseenOn } from '../access/block.ts';
 import { knownNames, namingFor } from '../access/school.ts';
 import type { ImpressionView } from '../core/contract/impressions.ts';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { namesOf } from '../store/people.ts';
 import { findPicture } from '../store/pictures.ts';
 import { services } from './services.ts';
@@ -29,7 +30,7 @@ export async function refuseVeiled(boardId: string): Promise<void> {
 function refuseNow(): never {
   throw new Problem(
     'not-yet',
-    'The class is looking at the painting alone. The reference and the figures come when the class reaches that step.',
+    say`The class is looking at the painting alone. The reference and the figures come when the class reaches that step.`,
   );
 }
 
@@ -47,7 +48,7 @@ export async function revealedImpressions(
   if (impressions === null) {
     throw new Problem(
       'not-yet',
-      'First impressions of this painting are kept back until its silent look is over. Ask again then.',
+      say`First impressions of this painting are kept back until its silent look is over. Ask again then.`,
     );
   }
   const unseen = await unseenOn(boardId, visitor.personId, role);

@@ -9,6 +9,7 @@ import type { BoardRole } from '../core/contract/roles.ts';
 import { may, type Relation } from '../core/permissions/may.ts';
 import type { Action } from '../core/permissions/table.ts';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 
 /** Set by the server itself on every request; whatever a browser sent under these names is overwritten. */
 export const ADDRESS_HEADER = 'x-veilstep-address';
@@ -23,7 +24,7 @@ export interface OnBoard {
 export async function visitorOf(request: Request): Promise<Visitor> {
   const visitor = await readSession(request.headers.get('cookie'));
   if (visitor) return visitor;
-  throw new Problem('not-entered', 'You have not entered here. Open the link you were given.');
+  throw new Problem('not-entered', say`You have not entered here. Open the link you were given.`);
 }
 
 /**
@@ -42,7 +43,7 @@ export async function visitorOnBoard(request: Request, boardId: string): Promise
 export function boardNotFound(): Problem {
   return new Problem(
     'board-not-found',
-    'There is no such board, or you have no access to it. Ask whoever runs it for an invite.',
+    say`There is no such board, or you have no access to it. Ask whoever runs it for an invite.`,
   );
 }
 
@@ -62,13 +63,13 @@ export async function visitorInGroup(request: Request, groupId: string): Promise
 export function groupNotFound(): Problem {
   return new Problem(
     'group-not-found',
-    'There is no such group, or you do not belong to it. Ask whoever runs it for an invite.',
+    say`There is no such group, or you do not belong to it. Ask whoever runs it for an invite.`,
   );
 }
 
 /** @param doing Completes "Only … may …". @throws Problem 'not-allowed' unless `allowed`. */
 export function refuseUnless(allowed: boolean, doing: string): void {
-  if (!allowed) throw new Problem('not-allowed', `${doing} Ask them to do it.`);
+  if (!allowed) throw new Problem('not-allowed', say`${doing} Ask them to do it.`);
 }
 
 /** @param doing As above. @throws Problem 'not-allowed' unless the permission table lets the role do this. */

@@ -6,6 +6,7 @@
 import { randomUUID } from 'node:crypto';
 import { hungPicture, wallAsSeen, workOf } from '../access/wall.ts';
 import type { OneThing, WallView, WallWork } from '../core/contract/wall.ts';
+import { say } from '../core/say/say.ts';
 import { pictureNotFound } from './picture-not-found.ts';
 import { services } from './services.ts';
 import { boardNotFound, type OnBoard, refuseUnlessMay } from './visitor.ts';
@@ -42,7 +43,7 @@ export async function sayOneThing(
   refuseUnlessMay(
     role,
     'room.mark',
-    'Who looks on here makes no remarks; painters, peers and teachers do.',
+    say`Who looks on here makes no remarks; painters, peers and teachers do.`,
     'own',
   );
   if (!(await hungPicture(boardId, visitor, role, pictureId))) throw pictureNotFound();

@@ -8,6 +8,7 @@ import type { AddressInfo, Socket } from 'node:net';
 import type { Duplex } from 'node:stream';
 import type { ErrorBody } from '../core/contract/responses.ts';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { logError } from '../log.ts';
 import { contentSecurityPolicy, STEADY_HEADERS } from './security-headers.ts';
 import { ADDRESS_HEADER, SECURE_HEADER } from './visitor.ts';
@@ -116,7 +117,7 @@ function headerText(request: IncomingMessage, name: string): string | undefined 
 }
 
 function refuseStopping(response: ServerResponse): void {
-  const message = 'The server is stopping. Try again in a moment.';
+  const message = say`The server is stopping. Try again in a moment.`;
   const body: ErrorBody = { error: { code: 'stopping', message } };
   response.writeHead(503, { 'content-type': 'application/json', connection: 'close', 'retry-after': '5' });
   response.end(JSON.stringify(body));

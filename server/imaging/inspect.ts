@@ -6,6 +6,7 @@
 import { open, readFile, stat } from 'node:fs/promises';
 import sharp from 'sharp';
 import { fileEmpty, fileTooLarge, MAX_FILE_BYTES } from '../core/contract/upload-limits.ts';
+import { say } from '../core/say/say.ts';
 import { readMainItem } from './isobmff.ts';
 import { MAX_PIXELS, MAX_SIDE_RATIO, MIN_SIDE_PX } from './limits.ts';
 import { framesOfPng } from './png-chunks.ts';
@@ -136,7 +137,7 @@ async function readWithSharp(path: string, type: PictureType, name: string): Pro
 
 /** Camera raw files are TIFFs whose first picture is a thumbnail and whose real one lies in a sub-directory. */
 function refuseRaw(name: string): never {
-  throw kindRefused(name, 'a raw camera file', 'Develop it and post a JPEG or a TIFF of the result.');
+  throw kindRefused(name, say`a raw camera file`, say`Develop it and post a JPEG or a TIFF of the result.`);
 }
 
 /** A header that ends within a few hundred bytes is a copy that broke off. */

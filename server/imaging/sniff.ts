@@ -5,6 +5,7 @@
  * Source: the signatures of ITU-T T.81, the PNG specification (W3C 2003), RFC 9649 (WebP), TIFF 6.0,
  * ISO/IEC 14496-12 and 23008-12 (`ftyp` brands), ISO 32000 (PDF).
  */
+import { say } from '../core/say/say.ts';
 
 /** Kinds of picture that are taken in. */
 export type PictureType = 'jpeg' | 'png' | 'webp' | 'tiff' | 'avif' | 'heic';
@@ -30,17 +31,17 @@ const SIGNATURES: readonly (readonly [string, Sniffed])[] = [
   ['MM\0*', { type: 'tiff' }],
   ['II+\0', { type: 'tiff' }],
   ['MM\0+', { type: 'tiff' }],
-  ['GIF8', { type: 'refused', kind: 'a GIF' }],
-  ['%PDF', { type: 'refused', kind: 'a PDF document' }],
-  ['BM', { type: 'refused', kind: 'a BMP picture' }],
-  ['8BPS', { type: 'refused', kind: 'a layered working file' }],
-  ['\0\0\0\x0cjP  \r\n', { type: 'refused', kind: 'a JPEG 2000 picture' }],
-  ['\xff\x0a', { type: 'refused', kind: 'a JPEG XL picture' }],
-  ['\0\0\0\x0cJXL ', { type: 'refused', kind: 'a JPEG XL picture' }],
-  ['PK\x03\x04', { type: 'not-a-picture', likeness: 'a ZIP archive' }],
-  ['\x1f\x8b', { type: 'not-a-picture', likeness: 'a compressed archive' }],
-  ['\x7fELF', { type: 'not-a-picture', likeness: 'a program' }],
-  ['MZ', { type: 'not-a-picture', likeness: 'a program' }],
+  ['GIF8', { type: 'refused', kind: say`a GIF` }],
+  ['%PDF', { type: 'refused', kind: say`a PDF document` }],
+  ['BM', { type: 'refused', kind: say`a BMP picture` }],
+  ['8BPS', { type: 'refused', kind: say`a layered working file` }],
+  ['\0\0\0\x0cjP  \r\n', { type: 'refused', kind: say`a JPEG 2000 picture` }],
+  ['\xff\x0a', { type: 'refused', kind: say`a JPEG XL picture` }],
+  ['\0\0\0\x0cJXL ', { type: 'refused', kind: say`a JPEG XL picture` }],
+  ['PK\x03\x04', { type: 'not-a-picture', likeness: say`a ZIP archive` }],
+  ['\x1f\x8b', { type: 'not-a-picture', likeness: say`a compressed archive` }],
+  ['\x7fELF', { type: 'not-a-picture', likeness: say`a program` }],
+  ['MZ', { type: 'not-a-picture', likeness: say`a program` }],
 ];
 
 /**
@@ -67,19 +68,19 @@ function sniffBrands(head: Uint8Array, text: string): Sniffed {
   if (SEQUENCE_BRANDS.has(major)) return { type: 'sequence' };
   if (brands.includes('avif')) return { type: 'avif' };
   if (brands.some((brand) => HEIC_BRANDS.has(brand))) return { type: 'heic' };
-  if (major === 'crx ') return { type: 'refused', kind: 'a raw camera file' };
-  return { type: 'refused', kind: 'a film' };
+  if (major === 'crx ') return { type: 'refused', kind: say`a raw camera file` };
+  return { type: 'refused', kind: say`a film` };
 }
 
 function sniffText(text: string): Sniffed {
   const start = text.replace(/^\xef\xbb\xbf/, '').trimStart();
   if (/^(<\?xml[^>]*>\s*)?(<!--[\s\S]*?-->\s*)*(<!DOCTYPE svg[^>]*>\s*)?<svg[\s>]/i.test(start)) {
-    return { type: 'refused', kind: 'an SVG drawing' };
+    return { type: 'refused', kind: say`an SVG drawing` };
   }
   if (/^<(!doctype html|html|head|body)/i.test(start))
-    return { type: 'not-a-picture', likeness: 'a web page' };
-  if (isText(text)) return { type: 'not-a-picture', likeness: 'plain text' };
-  return { type: 'not-a-picture', likeness: 'no kind of picture known here' };
+    return { type: 'not-a-picture', likeness: say`a web page` };
+  if (isText(text)) return { type: 'not-a-picture', likeness: say`plain text` };
+  return { type: 'not-a-picture', likeness: say`no kind of picture known here` };
 }
 
 /** Text has no control characters but tab, line ends and form feed. */

@@ -4,6 +4,8 @@
  * In the flow: isobmff → [stated-colour] → original. Pure.
  * Source: ITU-T H.273 (2021), tables 2 (colour primaries) and 3 (transfer characteristics).
  */
+
+import { say } from '../core/say/say.ts';
 import { type Curve, matrixProfile, type Primaries, powerCurve, SRGB_CURVE } from './icc.ts';
 import type { StatedColour } from './isobmff.ts';
 import { kindRefused } from './problems.ts';
@@ -39,8 +41,8 @@ export function profileOf(colour: StatedColour | null, name: string): Buffer | n
   if (HIGH_DYNAMIC_RANGE.has(colour.transfer)) {
     throw kindRefused(
       name,
-      'a high-dynamic-range picture',
-      'Save a standard copy of it (SDR, sRGB or Display P3) and post that.',
+      say`a high-dynamic-range picture`,
+      say`Save a standard copy of it (SDR, sRGB or Display P3) and post that.`,
     );
   }
   const primaries = PRIMARIES[colour.primaries];

@@ -158,7 +158,7 @@ export class Guard {
     if (pendingStructs !== null || pendingDs !== null) return REFUSALS.incomplete();
     if (!this.#rootsKnown()) return REFUSALS.badShape('the board');
     if (tried.update === null) return null;
-    if (!mayWriteRoom(writer, this.#kind)) return REFUSALS.mayNotWrite('this');
+    if (!mayWriteRoom(writer, this.#kind)) return REFUSALS.mayNotWrite();
     const touched = touchedEntries(this.#shadow, tried.transaction);
     return touched === null ? REFUSALS.badShape('the board') : judgeEntries(this.#context(writer), touched);
   }

@@ -12,6 +12,7 @@ import type { RoomName } from '../core/live/layout.ts';
 import type { Writer } from '../core/live/permission.ts';
 import type { Refusal } from '../core/live/wire.ts';
 import { may } from '../core/permissions/may.ts';
+import { say } from '../core/say/say.ts';
 import { REFUSALS } from './sentences.ts';
 
 /** What is asked about. */
@@ -53,11 +54,11 @@ function refusedOnBoard(
 
 /** Completes "This is the time for …". */
 const STEP_WORDS: Record<Step, string> = {
-  silent: 'looking in silence',
-  intention: 'the painter’s intention',
-  strengths: 'what works',
-  reference: 'the reference and its values',
-  priorities: 'what to do first',
-  actions: 'what will be tried',
-  'say-back': 'the painter to say back what they will do first',
+  silent: say`looking in silence`,
+  intention: say`the painter’s intention`,
+  strengths: say`what works`,
+  reference: say`the reference and its values`,
+  priorities: say`what to do first`,
+  actions: say`what will be tried`,
+  'say-back': say`the painter to say back what they will do first`,
 };

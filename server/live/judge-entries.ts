@@ -40,7 +40,7 @@ function mayTouch({ doc, room, kind, before, writer }: Judgement, entry: Touched
   if (writer === null) return null;
   if (!mayWrite(writer, kind, root)) {
     const serversOwn = root === 'result' || root === 'kept';
-    return serversOwn ? REFUSALS.serverOnly() : REFUSALS.mayNotWrite('this');
+    return serversOwn ? REFUSALS.serverOnly() : REFUSALS.mayNotWrite();
   }
   const gone = key !== null && !doc.getMap(root).has(key);
   const late = refusedByClass({ state: before.class, room, writer, entry, gone, nowMs: Date.now() });

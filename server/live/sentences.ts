@@ -4,112 +4,123 @@
  * Sent whole just before the close; the close frame's own reason carries the first 123 bytes. Pure.
  */
 import { CLOSE, type Refusal } from '../core/live/wire.ts';
+import { say } from '../core/say/say.ts';
 
 const kb = (bytes: number) => `${(bytes / 1000).toFixed(0)} kB`;
 
 /** A refusal for each reason. `loadAfresh` tells that what was just done is taken back. */
 export const REFUSALS = {
-  notEntered: () => refusal(CLOSE.notEntered, 'You are not signed in here. Open your link again.'),
+  notEntered: () => refusal(CLOSE.notEntered, say`You are not signed in here. Open your link again.`),
   foreignOrigin: () =>
-    refusal(CLOSE.notAllowed, 'This page comes from another address than the board. Open the board itself.'),
-  notOnBoard: () => refusal(CLOSE.noSuchRoom, 'This board is not here, or you are not on it.'),
-  noSuchRoom: () => refusal(CLOSE.noSuchRoom, 'This picture is no longer on the board.'),
-  accessEnded: () => refusal(CLOSE.notAllowed, 'Your access to this board has ended. Ask for a new link.'),
-  signedOut: () => refusal(CLOSE.notEntered, 'You signed out here. Enter again to go on.'),
+    refusal(
+      CLOSE.notAllowed,
+      say`This page comes from another address than the board. Open the board itself.`,
+    ),
+  notOnBoard: () => refusal(CLOSE.noSuchRoom, say`This board is not here, or you are not on it.`),
+  noSuchRoom: () => refusal(CLOSE.noSuchRoom, say`This picture is no longer on the board.`),
+  accessEnded: () => refusal(CLOSE.notAllowed, say`Your access to this board has ended. Ask for a new link.`),
+  signedOut: () => refusal(CLOSE.notEntered, say`You signed out here. Enter again to go on.`),
   roleChanged: () =>
-    refusal(CLOSE.roleChanged, 'What you may do on this board has changed. It is loaded again by itself.'),
-  mayNotWrite: (what: string) =>
-    refusal(CLOSE.notAllowed, `You may look at ${what} but not change it. Your last change was taken back.`),
+    refusal(CLOSE.roleChanged, say`What you may do on this board has changed. It is loaded again by itself.`),
+  mayNotWrite: () =>
+    refusal(CLOSE.notAllowed, say`You may look at this but not change it. Your last change was taken back.`),
   serverOnly: () =>
-    refusal(CLOSE.notAllowed, 'Results are written by the server alone. Your last change was taken back.'),
+    refusal(CLOSE.notAllowed, say`Results are written by the server alone. Your last change was taken back.`),
   foreignMark: () =>
-    refusal(CLOSE.notAllowed, 'This mark is somebody else’s. Your last change was taken back.'),
+    refusal(CLOSE.notAllowed, say`This mark is somebody else’s. Your last change was taken back.`),
   forgedAuthor: () =>
-    refusal(CLOSE.notAllowed, 'A mark keeps the name of who made it. Your last change was taken back.'),
+    refusal(CLOSE.notAllowed, say`A mark keeps the name of who made it. Your last change was taken back.`),
   noSketch: () =>
     refusal(
       CLOSE.notAllowed,
-      'Its painter has not allowed sketching over this painting. Your last change was taken back.',
+      say`Its painter has not allowed sketching over this painting. Your last change was taken back.`,
     ),
   foreignNod: () =>
     refusal(
       CLOSE.notAllowed,
-      'A nod is given in one’s own name and no other. Your last change was taken back.',
+      say`A nod is given in one’s own name and no other. Your last change was taken back.`,
     ),
   markingClosed: () =>
     refusal(
       CLOSE.notAllowed,
-      'The marking is closed for now by who runs the class. Your last change was taken back.',
+      say`The marking is closed for now by who runs the class. Your last change was taken back.`,
     ),
   /** @param what Completes "This is the time for …". */
   notInStep: (what: string) =>
     refusal(
       CLOSE.notAllowed,
-      `This is the time for ${what}; that comes later. Your last change was taken back.`,
+      say`This is the time for ${what}; that comes later. Your last change was taken back.`,
     ),
   noImpression: () =>
     refusal(
       CLOSE.notAllowed,
-      'First impressions are written in the silent look, of the painting that is looked at. It was taken back.',
+      say`First impressions are written in the silent look, of the painting that is looked at. It was taken back.`,
     ),
   foreignSilence: () =>
     refusal(
       CLOSE.notAllowed,
-      'First impressions are read by nobody but who wrote them until the silent look is over.',
+      say`First impressions are read by nobody but who wrote them until the silent look is over.`,
     ),
   veiled: () =>
     refusal(
       CLOSE.veiled,
-      'A painting is being looked at in silence. Planes, cards and marks come when the silent look is over.',
+      say`A painting is being looked at in silence. Planes, cards and marks come when the silent look is over.`,
     ),
   foreignHistory: () =>
-    refusal(CLOSE.notAllowed, 'This change came in another person’s name. It was taken back.'),
+    refusal(CLOSE.notAllowed, say`This change came in another person’s name. It was taken back.`),
+  /** @param where Root key of a room as it stands in its layout, or `the board`; the other language knows each. */
   badShape: (where: string) =>
-    refusal(CLOSE.notAllowed, `What was written to ${where} is not well formed. It was taken back.`),
+    refusal(CLOSE.notAllowed, say`What was written to ${where} is not well formed. It was taken back.`),
+  /** @param where As above. */
   tooManyEntries: (where: string, most: number) =>
     refusal(
       CLOSE.notAllowed,
-      `There are ${most} entries in ${where} and that is the most. Remove some first.`,
+      say`There are ${most} entries in ${where} and that is the most. Remove some first.`,
     ),
   incomplete: () =>
-    refusal(CLOSE.notAllowed, 'A change builds on something the board does not have. It was taken back.'),
+    refusal(CLOSE.notAllowed, say`A change builds on something the board does not have. It was taken back.`),
   malformed: () =>
     refusal(
       CLOSE.malformed,
-      'A message could not be read, so the connection was closed. Load the page again.',
+      say`A message could not be read, so the connection was closed. Load the page again.`,
     ),
   tooLarge: (sizeBytes: number, limitBytes: number) =>
     refusal(
       CLOSE.tooLarge,
-      `A change of ${kb(sizeBytes)} is larger than the ${kb(limitBytes)} that are taken at once.`,
+      say`A change of ${kb(sizeBytes)} is larger than the ${kb(limitBytes)} that are taken at once.`,
     ),
   roomFull: (limitBytes: number) =>
     refusal(
       CLOSE.tooLarge,
-      `This board holds ${kb(limitBytes)} of marks and outlines, and that is the most.`,
+      say`This board holds ${kb(limitBytes)} of marks and outlines, and that is the most.`,
     ),
   epochOver: () =>
     refusal(
       CLOSE.epochOver,
-      'The history of this board was erased. It is loaded afresh without your old copy.',
+      say`The history of this board was erased. It is loaded afresh without your old copy.`,
     ),
   tooManyMessages: (perSecond: number) =>
-    refusal(CLOSE.tooMany, `More than ${perSecond} messages a second arrived. The rest follows in a moment.`),
+    refusal(
+      CLOSE.tooMany,
+      say`More than ${perSecond} messages a second arrived. The rest follows in a moment.`,
+    ),
   tooManyBytes: (perSecond: number) =>
     refusal(
       CLOSE.tooMany,
-      `More than ${kb(perSecond)} a second were asked for. The rest follows in a moment.`,
+      say`More than ${kb(perSecond)} a second were asked for. The rest follows in a moment.`,
     ),
   tooManySockets: (most: number) =>
-    refusal(CLOSE.tooMany, `You have ${most} connections open already. Close a few windows.`),
-  notReading: () => refusal(CLOSE.notReading, 'Your browser fell too far behind. It joins again by itself.'),
+    refusal(CLOSE.tooMany, say`You have ${most} connections open already. Close a few windows.`),
+  notReading: () =>
+    refusal(CLOSE.notReading, say`Your browser fell too far behind. It joins again by itself.`),
   diskFull: () =>
     refusal(
       CLOSE.diskFull,
-      'The server’s disk is full: your last changes are kept here and sent again until there is space.',
+      say`The server’s disk is full: your last changes are kept here and sent again until there is space.`,
     ),
-  troubled: () => refusal(CLOSE.troubled, 'The server could not save or load this just now. It tries again.'),
-  stopping: () => refusal(CLOSE.stopping, 'The server is stopping. The board comes back by itself.'),
+  troubled: () =>
+    refusal(CLOSE.troubled, say`The server could not save or load this just now. It tries again.`),
+  stopping: () => refusal(CLOSE.stopping, say`The server is stopping. The board comes back by itself.`),
 };
 
 function refusal(code: number, message: string): Refusal {

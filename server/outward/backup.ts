@@ -10,6 +10,7 @@ import type { Readable } from 'node:stream';
 import { finished } from 'node:stream/promises';
 import { z } from 'zod';
 import { ARCHIVE_VERSION, ManifestBase } from '../core/outward/manifest.ts';
+import { say } from '../core/say/say.ts';
 import { sweepBlobs } from '../store/blob-sweep.ts';
 import { blobPath, incomingFolder, listBlobs, pauseRemovals } from '../store/blobs.ts';
 import { dumpRows, rowsFile } from '../store/dump-rows.ts';
@@ -83,14 +84,14 @@ export async function openWholeBackup(path: string): Promise<{ archive: Archive;
   const archive = await Archive.open(path, 'veilstep backup', UNBOUNDED);
   try {
     const manifest = BackupManifest.safeParse(archive.manifest);
-    if (!manifest.success) throw archiveRefused('has a list that cannot be read', manifest.error);
+    if (!manifest.success) throw archiveRefused(say`has a list that cannot be read`, manifest.error);
     for (const { path: part } of manifest.data.files) {
       const stream = await archive.stream(part);
       stream.resume();
       await finished(stream);
     }
     for (const { name } of manifest.data.tables) {
-      if (!archive.has(rowsPath(name))) throw archiveRefused(`lacks a part (${rowsPath(name)})`);
+      if (!archive.has(rowsPath(name))) throw archiveRefused(say`lacks a part (${rowsPath(name)})`);
     }
     return { archive, manifest: manifest.data };
   } catch (thrown) {

@@ -26,6 +26,7 @@ import {
 } from '../core/outward/board-parts.ts';
 import { ARCHIVE_VERSION } from '../core/outward/manifest.ts';
 import { type RoomState, stateOf, withoutIds } from '../core/outward/room-state.ts';
+import { say } from '../core/say/say.ts';
 import { type ArchiveRows, readArchiveRows } from '../store/archive-rows.ts';
 import { removeUnshared } from '../store/blob-sweep.ts';
 import { blobPath, holdBlobs, releaseBlobs } from '../store/blobs.ts';
@@ -115,7 +116,7 @@ function measuresOf(pictures: ArchiveRows['pictures']) {
 }
 
 function sentenceFor({ caption, painter, why }: LeftOut): string {
-  return `${caption ? `“${caption}”` : 'A picture'} by ${painter}: ${why}`;
+  return caption ? say`“${caption}” by ${painter}: ${why}` : say`A picture by ${painter}: ${why}`;
 }
 
 async function stayBehind(rows: ArchiveRows, takerId: string): Promise<LeftOut[]> {
@@ -131,8 +132,8 @@ async function stayBehind(rows: ArchiveRows, takerId: string): Promise<LeftOut[]
 }
 
 function whyNot(kind: string, rights: string | null): string {
-  if (kind === 'reference' && rights === 'permission') return 'it was lent for this board alone.';
-  return 'its painter has not said that it may both be kept and be shown to others.';
+  if (kind === 'reference' && rights === 'permission') return say`it was lent for this board alone.`;
+  return say`its painter has not said that it may both be kept and be shown to others.`;
 }
 
 /** What stands in every room that goes along, without whatever is about pictures that stay behind. */

@@ -15,6 +15,7 @@ import type { Mark } from '../core/live/marks.ts';
 import { allowsSketch } from '../core/live/remarks.ts';
 import { type FromAnnotations, fromAnnotations } from '../core/outward/annotations/from-annotations.ts';
 import { toAnnotations } from '../core/outward/annotations/to-annotations.ts';
+import { say } from '../core/say/say.ts';
 import { readDocument } from '../store/live-documents.ts';
 import { namesOf } from '../store/people.ts';
 import { copySizes } from '../store/renditions.ts';
@@ -105,7 +106,7 @@ async function withoutRefusedSketches(board: BoardView, read: FromAnnotations): 
   );
   const lost = read.marks.length - marks.length;
   if (lost === 0) return read;
-  const what = lost === 1 ? 'A sketched stroke' : `${lost} sketched strokes and what answers them`;
-  const why = 'The painter of that painting does not let others sketch over it.';
+  const what = lost === 1 ? say`A sketched stroke` : say`${lost} sketched strokes and what answers them`;
+  const why = say`The painter of that painting does not let others sketch over it.`;
   return { ...read, marks, leftOut: [...read.leftOut, { what, why }] };
 }

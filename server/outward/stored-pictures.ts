@@ -12,6 +12,7 @@ import { pipeline } from 'node:stream/promises';
 import { MAX_FILE_BYTES } from '../core/contract/upload-limits.ts';
 import type { ArchivedPicture } from '../core/outward/board-parts.ts';
 import { isProblem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { inspect } from '../imaging/inspect.ts';
 import { originalOf } from '../imaging/original.ts';
 import { SNIFF_BYTES, sniff } from '../imaging/sniff.ts';
@@ -36,7 +37,7 @@ export async function storePicture(
 ): Promise<void> {
   const names = picture.renditions.map(({ name }) => name);
   if (new Set(names).size !== names.length || NEEDED.some((name) => !names.includes(name))) {
-    throw archiveRefused('lacks a copy of a picture');
+    throw archiveRefused(say`lacks a copy of a picture`);
   }
   await storeFile(archive, picture.original, held, (path) => checkOriginal(path, picture));
   for (const copy of picture.renditions) {
@@ -99,5 +100,5 @@ async function checkKind(
 }
 
 function notWhatItSays(path: string, cause?: unknown) {
-  return archiveRefused(`holds a picture that is not what the archive says of it (${path})`, cause);
+  return archiveRefused(say`holds a picture that is not what the archive says of it (${path})`, cause);
 }

@@ -20,6 +20,7 @@ import {
   roomPath,
 } from '../core/outward/board-parts.ts';
 import { documentOf, RoomState, withIds } from '../core/outward/room-state.ts';
+import { say } from '../core/say/say.ts';
 import { addArchivedBoard, idsTaken } from '../store/archive-rows.ts';
 import { removeUnshared } from '../store/blob-sweep.ts';
 import { releaseBlobs } from '../store/blobs.ts';
@@ -66,7 +67,7 @@ function parsed<Shape>(
 ): Shape {
   const result = shape.safeParse(found);
   if (result.success) return result.data;
-  throw archiveRefused('has a part that is not as it should be', result.error);
+  throw archiveRefused(say`has a part that is not as it should be`, result.error);
 }
 
 type Rooms = Map<RoomName, RoomState>;
@@ -88,7 +89,7 @@ async function readRooms(archive: Archive, { pictures, people }: BoardPart): Pro
   for (const { original, renditions } of pictures)
     for (const { path } of [original, ...renditions]) known.add(path);
   if (archive.manifest.files.some(({ path }) => !known.has(path)))
-    throw archiveRefused('holds a file that belongs to nothing in it');
+    throw archiveRefused(say`holds a file that belongs to nothing in it`);
   return rooms;
 }
 
@@ -97,7 +98,7 @@ function refuseStrangers({ id, people, pictures, consents, asks, homework }: Boa
   const persons = new Set(people.map((person) => person.id));
   const posted = new Set(pictures.map((picture) => picture.id));
   if (new Set([id, ...persons, ...posted]).size !== 1 + people.length + pictures.length) {
-    throw archiveRefused('names two things alike');
+    throw archiveRefused(say`names two things alike`);
   }
   const marks = Object.entries(rooms.get('marks')?.roots.marks ?? {}).map(([, entry]) => {
     return 'map' in entry && entry.map.author && 'value' in entry.map.author ? entry.map.author.value : null;
@@ -128,7 +129,7 @@ function refuseStrangers({ id, people, pictures, consents, asks, homework }: Boa
     named.some((person) => typeof person !== 'string' || !persons.has(person)) ||
     about.some((picture) => !posted.has(picture))
   ) {
-    throw archiveRefused('names somebody or something that is not in it');
+    throw archiveRefused(say`names somebody or something that is not in it`);
   }
 }
 

@@ -7,6 +7,7 @@ import { rm } from 'node:fs/promises';
 import type { IncomingPicture } from '../core/contract/incoming.ts';
 import type { UploadedPicture } from '../core/contract/responses.ts';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import type { TakenIn } from '../imaging/take-in.ts';
 import { removeUnshared } from '../store/blob-sweep.ts';
 import { adoptBlob, putBlob, releaseBlobs } from '../store/blobs.ts';
@@ -50,7 +51,7 @@ async function refuseStrangeStates({ boardId, fields }: IncomingPicture): Promis
   if (fields.kind === 'painting' && earlier?.kind === 'painting') return;
   throw new Problem(
     'picture-not-found',
-    'The earlier state that this picture should follow is not a painting on this board. Choose it again.',
+    say`The earlier state that this picture should follow is not a painting on this board. Choose it again.`,
   );
 }
 

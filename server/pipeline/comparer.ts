@@ -4,16 +4,17 @@
  * In the flow: services -> [comparer] -> worker -> store. A thread of its own, so that no ladder waits. The figures are
  * stored; the pictures to look at are made anew after a restart. Main process only. IO: the database, a worker thread.
  */
-import { createHash } from 'node:crypto';
 import type { Pending } from '../core/contract/responses.ts';
 import type { ComparedFacts, StatePair } from '../core/contract/states.ts';
 import { readPhoto } from '../core/live/painting.ts';
 import { isProblem, Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { AS_SQUARED } from '../core/states/align/first-place.ts';
 import { COMPARE_SECONDS } from '../imaging/limits.ts';
 import { findCompared, saveCompared } from '../store/measures.ts';
 import { findPicture } from '../store/pictures.ts';
 import { essence, pictureNotFound, readDocument, sourceOf } from './inputs.ts';
+import { hashOfInputs } from './inputs-hash.ts';
 import type { Compared, CompareJob } from './jobs.ts';
 import { createOneWorker, type OneWorker } from './one-worker.ts';
 import { FORMULA_VERSION } from './version.ts';
@@ -31,7 +32,7 @@ export interface Comparer {
   stop(): Promise<void>;
 }
 
-const UNDER_WAY = 'Laying the two photos on one another.';
+const UNDER_WAY = say`Laying the two photos on one another.`;
 /** Pairs whose pictures are kept in memory, about a megabyte each. */
 const KEPT = 24;
 
@@ -50,7 +51,7 @@ async function readPairInputs({ boardId, earlierId, laterId }: StatePair): Promi
   const [earlier, later] = await Promise.all([read(earlierId), read(laterId)]);
   const parts = ['states', FORMULA_VERSION, earlier.parts, later.parts];
   return {
-    hash: createHash('sha256').update(JSON.stringify(parts)).digest('hex'),
+    hash: hashOfInputs(parts),
     job: { kind: 'compare', earlier: earlier.source, later: later.source },
   };
 }
@@ -68,7 +69,7 @@ const notCompared = (trouble: string): ComparedFacts => ({
 /** A server that was busy is tried again after a minute; corners that cannot be used stay so until they change. */
 function refusal({ code, message }: Problem): { sentence: string; untilMs: number } {
   if (code !== 'picture-too-slow') return { sentence: message, untilMs: Number.POSITIVE_INFINITY };
-  const sentence = `Laying the two photos on one another took longer than ${COMPARE_SECONDS} seconds, so it was stopped. It is tried again in a minute.`;
+  const sentence = say`Laying the two photos on one another took longer than ${COMPARE_SECONDS} seconds, so it was stopped. It is tried again in a minute.`;
   return { sentence, untilMs: performance.now() + 60_000 };
 }
 
@@ -126,7 +127,7 @@ export function createComparer(
       if (pictures) return pictures[which];
       throw new Problem(
         'states-apart',
-        'These two photos do not belong to one painting, so there is nothing to lay on one another.',
+        say`These two photos do not belong to one painting, so there is nothing to lay on one another.`,
       );
     },
     stop: () => worker.stop(),

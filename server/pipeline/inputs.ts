@@ -8,7 +8,6 @@
  * each painting alone, and so is a reference itself (its own ladder). A painting made after a kept frame is measured
  * against that frame of its reference alone.
  */
-import { createHash } from 'node:crypto';
 import type * as Y from 'yjs';
 import type { Setup } from '../core/contract/setup.ts';
 import { documentFrom } from '../core/live/document.ts';
@@ -20,10 +19,12 @@ import { setupFrom } from '../core/live/setup-from.ts';
 import type { Box } from '../core/plan/crops/crop-scene.ts';
 import { setupInto } from '../core/plan/crops/into-frame.ts';
 import { isProblem, Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { blobPath } from '../store/blobs.ts';
 import { readRoom } from '../store/live-updates.ts';
 import { findPicture, listPictures, type Picture } from '../store/pictures.ts';
 import { findRendition } from '../store/renditions.ts';
+import { hashOfInputs } from './inputs-hash.ts';
 import type { MeasureJob, PictureSource } from './jobs.ts';
 import { FORMULA_VERSION } from './version.ts';
 
@@ -64,7 +65,7 @@ export async function readInputs(boardId: string, pictureId: string): Promise<In
 export function pictureNotFound(): Problem {
   return new Problem(
     'picture-not-found',
-    'There is no such picture on this board; it may have been taken back.',
+    say`There is no such picture on this board; it may have been taken back.`,
   );
 }
 
@@ -79,8 +80,10 @@ export function asItStands({ photo: _, ...setup }: Setup): Setup {
 }
 
 function waitingForPlanes(hasReference: boolean) {
-  const where = hasReference ? 'on the reference' : 'on the painting';
-  return { kind: 'waiting' as const, sentence: `Waiting for planes: outline at least one ${where}.` };
+  const sentence = hasReference
+    ? say`Waiting for planes: outline at least one on the reference.`
+    : say`Waiting for planes: outline at least one on the painting.`;
+  return { kind: 'waiting' as const, sentence };
 }
 
 /** The kept frame which the painting is made after, with its reference; one that went counts as none. */
@@ -96,7 +99,7 @@ function chosenFor(
 }
 
 function waitingInFrame(name: string) {
-  const sentence = `No outlined plane shows in the frame ‘${name}’. Move the frame, or choose the whole photograph.`;
+  const sentence = say`No outlined plane shows in the frame ‘${name}’. Move the frame, or choose the whole photograph.`;
   return { kind: 'waiting' as const, sentence };
 }
 
@@ -129,7 +132,7 @@ async function ready({ picture, reference, frame }: Pair, setup: Setup) {
   ];
   return {
     kind: 'ready' as const,
-    hash: createHash('sha256').update(JSON.stringify(parts)).digest('hex'),
+    hash: hashOfInputs(parts),
     job,
   };
 }

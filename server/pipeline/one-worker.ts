@@ -6,6 +6,7 @@
  */
 import { Worker } from 'node:worker_threads';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { tooSlow } from '../imaging/problems.ts';
 import type { Answer, AnyJob, Reply } from './jobs.ts';
 
@@ -112,5 +113,5 @@ function settleWith(waiting: Waiting, reply: Reply): void {
 }
 
 function stopping(): Problem {
-  return new Problem('stopping', 'The server is stopping. Try again once it runs again.');
+  return new Problem('stopping', say`The server is stopping. Try again once it runs again.`);
 }

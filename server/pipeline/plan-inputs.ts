@@ -4,13 +4,14 @@
  * In the flow: store -> [plan-inputs] -> planner. Without an outlined plane the setup is null, and planes are proposed.
  * IO: the database.
  */
-import { createHash } from 'node:crypto';
 import type { Setup } from '../core/contract/setup.ts';
 import { documentFrom } from '../core/live/document.ts';
 import { setupFrom } from '../core/live/setup-from.ts';
 import { isProblem, Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { findPicture } from '../store/pictures.ts';
 import { asItStands, essence, pictureNotFound, readDocument, sourceOf } from './inputs.ts';
+import { hashOfInputs } from './inputs-hash.ts';
 import type { PlanJob } from './jobs.ts';
 import { FORMULA_VERSION } from './version.ts';
 
@@ -27,13 +28,13 @@ export async function readPlanInputs(boardId: string, pictureId: string): Promis
   if (picture.kind !== 'reference') {
     throw new Problem(
       'bad-request',
-      'This picture is a painting, and a plan is made from a photograph. Choose one of the references.',
+      say`This picture is a painting, and a plan is made from a photograph. Choose one of the references.`,
     );
   }
   const setup = await setupOf(boardId, pictureId);
   const parts = ['plan', FORMULA_VERSION, essence(picture), picture.widthPx, picture.heightPx, setup];
   return {
-    hash: createHash('sha256').update(JSON.stringify(parts)).digest('hex'),
+    hash: hashOfInputs(parts),
     job: { kind: 'plan', photograph: await sourceOf(picture), setup },
   };
 }

@@ -7,6 +7,7 @@
 import type { Pending } from '../core/contract/responses.ts';
 import type { PicturePlan } from '../core/plan/plan-picture.ts';
 import { isProblem, type Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { PLAN_SECONDS } from '../imaging/limits.ts';
 import { findPlan, savePlan } from '../store/measures.ts';
 import type { OneWorker } from './one-worker.ts';
@@ -30,10 +31,9 @@ type Refused = { readonly hash: string } & (
 
 /** A machine that was busy may not be so in a minute. */
 const AGAIN_MS = 60_000;
-const TOO_SLOW = `Planning from this photograph took longer than ${PLAN_SECONDS} seconds, so it was stopped. It is tried again in a minute.`;
-const FAILED =
-  'Planning from this photograph broke off through a fault of the server, which is written down in its log. It is tried again in a minute.';
-const UNDER_WAY = 'Looking for frames, weight and planes in the photograph.';
+const TOO_SLOW = say`Planning from this photograph took longer than ${PLAN_SECONDS} seconds, so it was stopped. It is tried again in a minute.`;
+const FAILED = say`Planning from this photograph broke off through a fault of the server, which is written down in its log. It is tried again in a minute.`;
+const UNDER_WAY = say`Looking for frames, weight and planes in the photograph.`;
 
 /** @param onError Where a bug met in the background is written down. */
 export function createPlanner(

@@ -4,7 +4,6 @@
  *
  * In the flow: store -> [relight-inputs] -> relighter. IO: the database.
  */
-import { createHash } from 'node:crypto';
 import type * as Y from 'yjs';
 import { readOutlinesOf } from '../core/live/outlines.ts';
 import { readCrop } from '../core/live/plan/crops.ts';
@@ -15,8 +14,10 @@ import { readAir, readConditions } from '../core/live/scene.ts';
 import { WHOLE } from '../core/plan/in-frame.ts';
 import type { PlanGround, PlanWish } from '../core/plan/ladder/plan-ground.ts';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { findPicture } from '../store/pictures.ts';
 import { essence, pictureNotFound, readDocument, sourceOf } from './inputs.ts';
+import { hashOfInputs } from './inputs-hash.ts';
 import type { RelightJob } from './jobs.ts';
 import { FORMULA_VERSION } from './version.ts';
 
@@ -63,7 +64,7 @@ export async function readRelightInputs(
   if (picture.kind !== 'reference') {
     throw new Problem(
       'bad-request',
-      'This picture is a painting, and a plan is made from a photograph. Choose one of the references.',
+      say`This picture is a painting, and a plan is made from a photograph. Choose one of the references.`,
     );
   }
   const setup = await readDocument(boardId, 'setup');
@@ -71,13 +72,13 @@ export async function readRelightInputs(
   if (lit && ground.planes.length === 0) {
     throw new Problem(
       'planes-missing',
-      'No plane is outlined on this photograph, so there is no plan to see it in. Outline at least one, far to near.',
+      say`No plane is outlined on this photograph, so there is no plan to see it in. Outline at least one, far to near.`,
     );
   }
   const asked = { ground, steps: readRearranging(setup, pictureId), wish: lit ? wishOf(setup) : null };
   const parts = ['relight', FORMULA_VERSION, essence(picture), asked];
   return {
-    hash: createHash('sha256').update(JSON.stringify(parts)).digest('hex'),
+    hash: hashOfInputs(parts),
     job: { kind: 'relight', photograph: await sourceOf(picture), ...asked },
   };
 }

@@ -14,6 +14,7 @@ import type { Pending, UploadedPicture } from '../core/contract/responses.ts';
 import type { LiveResult } from '../core/live/layout.ts';
 import type { PicturePlan } from '../core/plan/plan-picture.ts';
 import { isProblem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { MEASURE_SECONDS, TAKE_IN_SECONDS } from '../imaging/limits.ts';
 import { sweepBlobs } from '../store/blob-sweep.ts';
 import { clearHalfWritten } from '../store/blobs.ts';
@@ -286,6 +287,11 @@ class MeasuringRunner implements Runner {
 
 function underWay(inputs: Extract<Inputs, { kind: 'ready' }>): string {
   const planes = inputs.job.setup.planes.length;
-  const count = planes === 1 ? 'one plane' : `${planes} planes`;
-  return `Measuring ${count} in ${inputs.job.reference ? 'two pictures' : 'one picture'}.`;
+  if (inputs.job.reference)
+    return planes === 1
+      ? say`Measuring one plane in two pictures.`
+      : say`Measuring ${planes} planes in two pictures.`;
+  return planes === 1
+    ? say`Measuring one plane in one picture.`
+    : say`Measuring ${planes} planes in one picture.`;
 }

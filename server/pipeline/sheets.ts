@@ -5,6 +5,7 @@
  * latest with the first sheet.
  */
 import { isProblem, Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import type { SheetOrder } from '../core/sheet/content.ts';
 import { createOneWorker } from './one-worker.ts';
 
@@ -24,7 +25,7 @@ function inOwnWords(thrown: unknown): never {
   if (!isProblem(thrown) || thrown.code !== 'picture-too-slow') throw thrown;
   throw new Problem(
     'picture-too-slow',
-    `Drawing the sheet took longer than ${SHEET_SECONDS} seconds, so it was stopped. Try again in a moment.`,
+    say`Drawing the sheet took longer than ${SHEET_SECONDS} seconds, so it was stopped. Try again in a moment.`,
     { cause: thrown },
   );
 }

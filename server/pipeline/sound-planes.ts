@@ -2,6 +2,7 @@
 import type { Setup } from '../core/contract/setup.ts';
 import { checkOutline } from '../core/planes/check-outline.ts';
 import { isProblem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 
 export function soundPlanes(planes: Setup['planes']): { planes: Setup['planes']; leftOut: string[] } {
   const leftOut: string[] = [];
@@ -12,7 +13,7 @@ export function soundPlanes(planes: Setup['planes']): { planes: Setup['planes'];
       return true;
     } catch (thrown) {
       if (!isProblem(thrown)) throw thrown;
-      leftOut.push(`${thrown.message} Until then this plane is left out.`);
+      leftOut.push(say`${thrown.message} Until then this plane is left out.`);
       return false;
     }
   });

@@ -15,8 +15,8 @@ import { isStamped, stamp, unstamp } from './stamps.mjs';
 
 /** Which steps each mode needs; `cli` keeps standard output free for the command that follows. */
 const MODES = {
-  start: ['install', 'generate', 'build'],
-  test: ['install', 'generate', 'build-for-tests', 'chromium'],
+  start: ['install', 'generate', process.env.VEILSTEP_LANGUAGE === 'de' ? 'build-german' : 'build'],
+  test: ['install', 'generate', 'build-for-tests', 'build-german-for-tests', 'chromium'],
   bench: ['install', 'generate', 'build-for-tests', 'chromium'],
   check: ['install', 'generate', 'page-types'],
   dev: ['install', 'generate'],
@@ -55,7 +55,9 @@ const STEPS = {
       }),
   },
   build: buildStep('.next'),
+  'build-german': buildStep('.next-de', 'de'),
   'build-for-tests': buildStep('.next-test'),
+  'build-german-for-tests': buildStep('.next-test-de', 'de'),
   'page-types': {
     saying: 'Writing the types of the pages …',
     inputs: ['app', 'next.config.mjs', 'package-lock.json'],
@@ -64,10 +66,10 @@ const STEPS = {
   },
 };
 
-/** Builds into a folder of its own, so that a test run never disturbs a running server. */
-function buildStep(folder) {
+/** Builds into a folder of its own, so that a test run, or a server in another language, is never disturbed. */
+function buildStep(folder, language = 'en') {
   return {
-    saying: 'Building the pages …',
+    saying: language === 'en' ? 'Building the pages …' : 'Building the pages in German …',
     inputs: [...BUNDLED, 'prisma/schema.prisma', 'next.config.mjs', 'package-lock.json'],
     made: `${folder}/BUILD_ID`,
     run: () =>
@@ -75,6 +77,7 @@ function buildStep(folder) {
         NODE_ENV: 'production',
         NEXT_TELEMETRY_DISABLED: '1',
         VEILSTEP_BUILD: folder,
+        VEILSTEP_LANGUAGE: language,
       }),
   };
 }

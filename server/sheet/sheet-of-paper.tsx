@@ -5,6 +5,7 @@
  */
 import { Document, Page, View } from '@react-pdf/renderer';
 import type { ReactNode } from 'react';
+import { LOCALE } from '../core/say/language.ts';
 import type { Paper } from '../core/sheet/content.ts';
 import { sheetWords as words } from '../core/sheet/words.ts';
 import { INK, LETTERS, MARGIN, PAPER_SIZE, PAPER_WHITE } from './paper.ts';
@@ -26,7 +27,7 @@ interface SheetOfPaperProps {
 export function SheetOfPaper({ title, byline, foot, missing, paper, gap, children }: SheetOfPaperProps) {
   const { width, height } = PAPER_SIZE[paper];
   return (
-    <Document title={title} author={byline} creator="Veilstep" producer="Veilstep" language="en-GB">
+    <Document title={title} author={byline} creator="Veilstep" producer="Veilstep" language={LOCALE}>
       <Page
         size={[width, height]}
         style={{

@@ -7,6 +7,7 @@
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { Font } from '@react-pdf/renderer';
+import { LANGUAGE } from '../core/say/language.ts';
 
 const SCRIPTS = ['latin', 'latin-ext', 'greek', 'cyrillic', 'vietnamese'] as const;
 export const WEIGHTS = [400, 600, 700] as const;
@@ -63,8 +64,8 @@ async function cutOf(fontFamily: string, fontWeight: Weight): Promise<Cut> {
   return data;
 }
 
-/** A word of more letters than this is broken where it has to be, in pieces of so many letters. */
-const LONG_WORD = 16;
+/** A word of more letters than this is broken where it has to be, in pieces of so many letters. German joins words. */
+const LONG_WORD = LANGUAGE === 'de' ? 24 : 16;
 const PIECE = 6;
 
 /** Words are not hyphenated, whatever their language; only one that fits no line is broken. */

@@ -10,6 +10,7 @@ import { createReadStream, type ReadStream } from 'node:fs';
 import { access, mkdir, open, readdir, rename, rm } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 import { environment } from '../env.ts';
 import { storeProblem } from './trouble.ts';
 
@@ -216,8 +217,7 @@ function isMissing(thrown: unknown): boolean {
 function blobMissing(hash: string, cause: unknown): Problem {
   return new Problem(
     'picture-not-found',
-    `The file of this picture (${hash.slice(0, 12)}…) is not in the data folder. Restore it from a backup, or ` +
-      'remove the picture and post it again.',
+    say`The file of this picture (${hash.slice(0, 12)}…) is not in the data folder. Restore it from a backup, or remove the picture and post it again.`,
     { cause },
   );
 }

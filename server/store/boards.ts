@@ -2,11 +2,12 @@
 import { randomUUID } from 'node:crypto';
 import type { BoardListItem, PersonView } from '../core/contract/responses.ts';
 import { type BoardRole, MemberRole } from '../core/contract/roles.ts';
+import { say } from '../core/say/say.ts';
 import { database } from './database.ts';
 import { guardedBoards } from './guardians.ts';
 
 /** Shown where a board outlived the person who made it, or was there from the start. */
-export const NOBODY: PersonView = { id: '', name: 'The house' };
+export const NOBODY: PersonView = { id: '', name: say`The house` };
 
 /** @param groupId The group it belongs to, if any. @returns The new board's id. */
 export async function addBoard(

@@ -9,10 +9,17 @@ import type { Prisma } from '../../prisma/generated/client.ts';
 import type { MeasureDocument } from '../core/contract/measures.ts';
 import type { ComparedFacts } from '../core/contract/states.ts';
 import type { PicturePlan } from '../core/plan/plan-picture.ts';
+import { LANGUAGE } from '../core/say/language.ts';
 import { database } from './database.ts';
 
 /** Results kept for one picture: enough for undo and redo to find theirs again. */
 const KEPT_PER_PICTURE = 20;
+
+/**
+ * Sign before the hash of every document that holds sentences, so that none is shown in another language than the
+ * house's; English ones have none, as they had before there was a second language.
+ */
+export const OF_LANGUAGE = LANGUAGE === 'en' ? '' : `${LANGUAGE}:`;
 
 /** Signs before a hash; the hash of a measure has none, nor a hyphen. */
 const OF_PLAN = 'plan-';
@@ -45,13 +52,17 @@ export async function findCompared(pictureId: string, inputsHash: string): Promi
   return (await find(pictureId, OF_STATES + inputsHash)) as ComparedFacts | null;
 }
 
-/** The result that was measured last for each of these pictures; pictures that were never measured are left out. */
+/**
+ * The result that was measured last for each of these pictures, in the language of the house; pictures that were never
+ * measured are left out.
+ */
 export async function newestMeasures(pictureIds: readonly string[]): Promise<Map<string, MeasureDocument>> {
   const ids = [...pictureIds];
   // Chosen by the database: twenty documents a picture are too much to be fetched for one.
   const newest = await database().$queryRaw<{ pictureId: string; inputsHash: string }[]>`
     SELECT DISTINCT ON ("pictureId") "pictureId", "inputsHash" FROM "Measure"
-    WHERE "pictureId" = ANY(${ids}::text[]) AND "inputsHash" NOT LIKE ${'%-%'} ORDER BY "pictureId", "createdAt" DESC`;
+    WHERE "pictureId" = ANY(${ids}::text[]) AND "inputsHash" NOT LIKE ${'%-%'}
+      AND strpos("inputsHash", ':') = ${OF_LANGUAGE.length}::int ORDER BY "pictureId", "createdAt" DESC`;
   if (newest.length === 0) return new Map();
   const rows = await database().measure.findMany({
     where: { OR: newest },

@@ -4,6 +4,7 @@ import { SchoolShape } from '../core/contract/decency.ts';
 import { NO_RULES, type SchoolRules } from '../core/contract/school.ts';
 import { database } from './database.ts';
 import { readFact, writeFact } from './installation.ts';
+import { madeUpName } from './made-up-names.ts';
 
 /** What was set here for every board. */
 export async function houseRules(): Promise<SchoolRules> {
@@ -69,116 +70,10 @@ export async function aliasesOf(personIds: readonly string[]): Promise<Map<strin
   return aliases;
 }
 
-const FIRST = [
-  'Amber',
-  'Ashen',
-  'Autumn',
-  'Birch',
-  'Blue',
-  'Briar',
-  'Calm',
-  'Clay',
-  'Cloud',
-  'Copper',
-  'Dawn',
-  'Dusk',
-  'Early',
-  'Evening',
-  'Fern',
-  'Frost',
-  'Golden',
-  'Green',
-  'Grey',
-  'Harbour',
-  'Hazel',
-  'Heath',
-  'Hill',
-  'Ivory',
-  'Late',
-  'Lichen',
-  'Marsh',
-  'Meadow',
-  'Mist',
-  'Moss',
-  'North',
-  'Ochre',
-  'Pale',
-  'Quiet',
-  'Rain',
-  'Reed',
-  'River',
-  'Russet',
-  'Sand',
-  'Silver',
-  'Slate',
-  'Snow',
-  'South',
-  'Stone',
-  'Straw',
-  'Summer',
-  'Umber',
-  'Willow',
-  'Winter',
-  'Wood',
-];
-const SECOND = [
-  'Avocet',
-  'Bittern',
-  'Bunting',
-  'Coot',
-  'Crane',
-  'Curlew',
-  'Dipper',
-  'Dove',
-  'Dunlin',
-  'Eider',
-  'Finch',
-  'Gannet',
-  'Godwit',
-  'Grebe',
-  'Grouse',
-  'Gull',
-  'Heron',
-  'Hobby',
-  'Jackdaw',
-  'Jay',
-  'Kestrel',
-  'Kite',
-  'Knot',
-  'Lapwing',
-  'Lark',
-  'Linnet',
-  'Magpie',
-  'Martin',
-  'Merlin',
-  'Osprey',
-  'Owl',
-  'Petrel',
-  'Pipit',
-  'Plover',
-  'Puffin',
-  'Rail',
-  'Raven',
-  'Redstart',
-  'Robin',
-  'Rook',
-  'Ruff',
-  'Siskin',
-  'Snipe',
-  'Starling',
-  'Stork',
-  'Swallow',
-  'Swift',
-  'Teal',
-  'Tern',
-  'Wren',
-];
-
-/** A colour of the day and a bird; with a number once such pairs are taken. */
+/** A made-up name; with a number once such pairs are taken. */
 async function giveAlias(personId: string): Promise<string> {
   for (let go = 0; ; go++) {
-    const pick = <T>(list: readonly T[]) => list[Math.floor(Math.random() * list.length)];
-    const alias = `${pick(FIRST)} ${pick(SECOND)}${go < 20 ? '' : ` ${go}`}`;
+    const alias = `${madeUpName()}${go < 20 ? '' : ` ${go}`}`;
     const taken = (await database().person.count({ where: { alias } })) > 0;
     if (taken) continue;
     // Whoever was faster gave this person another one, which then stands.

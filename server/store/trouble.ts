@@ -4,6 +4,7 @@
  * In the flow: store and uploads -> [trouble] -> respond. Pure.
  */
 import { isProblem, Problem } from '../core/problem.ts';
+import { say } from '../core/say/say.ts';
 
 const FULL_CODES = new Set(['ENOSPC', 'EDQUOT', '53100']);
 const FULL_WORDS = /no space left on device|ENOSPC|disk full|could not extend file/i;
@@ -20,8 +21,7 @@ export function isDiskFull(thrown: unknown): boolean {
 export function diskFull(cause?: unknown): Problem {
   return new Problem(
     'disk-full',
-    'The disk that holds the data folder is full, so this could not be saved. Nothing half-written was kept. ' +
-      'Free some space on the server and try again.',
+    say`The disk that holds the data folder is full, so this could not be saved. Nothing half-written was kept. Free some space on the server and try again.`,
     { cause },
   );
 }

@@ -42,7 +42,7 @@ module.exports = {
       comment: 'What travels does not depend on the rules that fill it.',
       severity: 'error',
       from: { path: '^server/core/contract/' },
-      to: { path: '^server/core/', pathNot: '^server/core/(contract/|problem\\.ts$)' },
+      to: { path: '^server/core/', pathNot: '^server/core/(contract/|say/|problem\\.ts$)' },
     },
     {
       name: 'no-cycles',
@@ -114,7 +114,7 @@ module.exports = {
   ],
   options: {
     doNotFollow: { path: 'node_modules' },
-    exclude: { path: '(^|/)(\\.next|\\.next-test|data)/' },
+    exclude: { path: '(^|/)(\\.next[a-z-]*|data)/' },
     tsConfig: { fileName: 'tsconfig.json' },
     tsPreCompilationDeps: true,
     enhancedResolveOptions: {

@@ -24,6 +24,13 @@ describe('the border between server and browser', () => {
     expect(strays).toEqual([]);
   });
 
+  test('words come in the language that is built: by #words, but among words themselves', () => {
+    const strays = sources.filter(
+      (file) => !file.startsWith('app/_words/') && /_words\/(en|de)\//.test(readFileSync(file, 'utf8')),
+    );
+    expect(strays).toEqual([]);
+  });
+
   test('nothing in app reads the environment', () => {
     const readers = sources.filter((file) => readFileSync(file, 'utf8').includes('process.env'));
     expect(readers).toEqual([]);

@@ -51,6 +51,8 @@ export interface AServerSettings {
    */
   dataFolder?: string;
   environment?: Record<string, string>;
+  /** The language of the house; English when left out. Another one has pages of its own build. */
+  language?: 'de';
   /** How long a start may take; the first one on an empty folder paints the demo board. */
   startLimitMs?: number;
 }
@@ -58,7 +60,8 @@ export interface AServerSettings {
 /** Starts a server and waits until it says that it is open. */
 export async function startAServer(settings: AServerSettings = {}): Promise<AServer> {
   const dataFolder = settings.dataFolder ?? (await aDataFolder());
-  const built = existsSync(join(ROOT, '.next-test', 'BUILD_ID'));
+  const pages = settings.language ? `.next-test-${settings.language}` : '.next-test';
+  const built = existsSync(join(ROOT, pages, 'BUILD_ID'));
   const child = spawn(process.execPath, [join(ROOT, 'server', 'start.mjs'), ...(built ? [] : ['--dev'])], {
     cwd: ROOT,
     stdio: ['ignore', 'pipe', 'pipe'],
@@ -68,7 +71,8 @@ export async function startAServer(settings: AServerSettings = {}): Promise<ASer
       PORT: '0',
       VEILSTEP_DATA: dataFolder,
       VEILSTEP_HOST_KEY: HOST_KEY,
-      VEILSTEP_BUILD: '.next-test',
+      VEILSTEP_BUILD: pages,
+      ...(settings.language ? { VEILSTEP_LANGUAGE: settings.language } : {}),
       ...settings.environment,
     },
   });

@@ -27,7 +27,7 @@ beforeEach(async () => {
      const put = (path, text) => { fs.mkdirSync(require('path').dirname(path), { recursive: true }); fs.writeFileSync(path, text); };
      put('node_modules/.package-lock.json', fs.readFileSync('package-lock.json'));
      put('node_modules/prisma/build/index.js', "const fs = require('fs'); fs.appendFileSync('calls.txt', 'prisma ' + process.env.PRISMA_SCHEMA_ENGINE_BINARY + '\\\\n'); fs.mkdirSync('prisma/generated', { recursive: true }); fs.writeFileSync('prisma/generated/client.ts', ''); console.log('on standard output');");
-     put('node_modules/next/dist/bin/next', "const fs = require('fs'); const to = process.env.VEILSTEP_BUILD; fs.appendFileSync('calls.txt', 'build ' + to + '\\\\n'); if (fs.existsSync('build-fails')) process.exit(1); fs.mkdirSync(to, { recursive: true }); fs.writeFileSync(to + '/BUILD_ID', '');");`,
+     put('node_modules/next/dist/bin/next', "const fs = require('fs'); const to = process.env.VEILSTEP_BUILD; fs.appendFileSync('calls.txt', 'build ' + to + (process.env.VEILSTEP_LANGUAGE === 'de' ? ' in de' : '') + '\\\\n'); if (fs.existsSync('build-fails')) process.exit(1); fs.mkdirSync(to, { recursive: true }); fs.writeFileSync(to + '/BUILD_ID', '');");`,
   );
 });
 afterEach(() => rm(tree, { recursive: true, force: true }));
@@ -120,6 +120,15 @@ describe('preparing', () => {
     process.env.VEILSTEP_CHROMIUM = join(tree, 'chromium');
     const { calls } = await prepare('test');
     delete process.env.VEILSTEP_CHROMIUM;
-    expect(calls.at(-1)).toBe('build .next-test');
+    expect(calls.slice(-2)).toEqual(['build .next-test', 'build .next-test-de in de']);
+  });
+
+  test('a German house has its pages built in German, beside the English ones', async () => {
+    await prepare('start');
+    process.env.VEILSTEP_LANGUAGE = 'de';
+    const { calls } = await prepare('start');
+    delete process.env.VEILSTEP_LANGUAGE;
+    expect(calls).toEqual(['build .next-de in de']);
+    await expect(prepare('start')).resolves.toMatchObject({ status: 0, calls: [] });
   });
 });

@@ -7,10 +7,10 @@
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { ChoiceField } from '#app/_ui/field.tsx';
-import { frameWords } from '#app/_words/en-plan-frames.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import { canvasesFor } from '#server/core/plan/crops/formats.ts';
 import type { Judged } from '#server/core/plan/crops/judge.ts';
+import { frameWords } from '#words/plan-frames.ts';
 import { FORMAT_GROUPS, FREE } from './frame-formats.ts';
 import styles from './frames.module.css';
 import type { Working, WorkingFrame } from './use-working-frame.ts';

@@ -5,9 +5,9 @@
  * In the flow: working frame -> [frame-on-stage] -> pull and settle. Where it cuts something its edge is marked.
  */
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
-import { frameWords } from '#app/_words/en-plan-frames.ts';
 import type { Box } from '#server/core/plan/crops/crop-scene.ts';
 import { FRAME_PARTS, type FramePart, movedFrame, pulledFrame } from '#server/core/plan/crops/edit-frame.ts';
+import { frameWords } from '#words/plan-frames.ts';
 import { OnStage, OverPicture, useStage } from '../stage/stage-context.tsx';
 import styles from './frames.module.css';
 import type { Working } from './use-working-frame.ts';

@@ -8,7 +8,7 @@ import { useState } from 'react';
 import { FrameOfPainting } from '#app/_framed/frame-of-painting.tsx';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { pictureName } from '#app/_post/picture-names.ts';
-import { frameWords } from '#app/_words/en-plan-frames.ts';
+import { frameWords } from '#words/plan-frames.ts';
 import { useKeptFrames } from '../kept-frames.ts';
 import styles from './frames.module.css';
 

@@ -6,10 +6,10 @@
  */
 import { useMemo, useState } from 'react';
 import { Button } from '#app/_ui/button.tsx';
-import { frameWords } from '#app/_words/en-plan-frames.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { Box } from '#server/core/plan/crops/crop-scene.ts';
 import { judge } from '#server/core/plan/crops/judge.ts';
+import { frameWords } from '#words/plan-frames.ts';
 import { useKeptFrames } from '../kept-frames.ts';
 import { usePlanChoice } from '../plan-choice.tsx';
 import { ContactSheet } from './contact-sheet.tsx';

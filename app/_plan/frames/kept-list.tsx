@@ -7,9 +7,9 @@
 import { type FormEvent, useEffect, useState } from 'react';
 import { useBoardLive, useRoomDocument } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
-import { frameWords } from '#app/_words/en-plan-frames.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import { changeCrop, type KeptCrop, removeCrop } from '#server/core/live/plan/crops.ts';
+import { frameWords } from '#words/plan-frames.ts';
 import { useKeptFrames } from '../kept-frames.ts';
 import { usePlanChoice } from '../plan-choice.tsx';
 import { FrameCut } from './frame-cut.tsx';

@@ -1,9 +1,9 @@
 'use client';
 /** The kept frames in place of the photograph, all of one area, to choose between them with the eye. In the flow: kept-list -> [side-by-side]. */
 import type { CSSProperties } from 'react';
-import { frameWords } from '#app/_words/en-plan-frames.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { KeptCrop } from '#server/core/live/plan/crops.ts';
+import { frameWords } from '#words/plan-frames.ts';
 import { OverPicture } from '../stage/stage-context.tsx';
 import { FrameCut } from './frame-cut.tsx';
 import styles from './frames.module.css';

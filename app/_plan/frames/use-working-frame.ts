@@ -8,12 +8,12 @@
 import { uuidv4 } from 'lib0/random';
 import { useMemo, useState } from 'react';
 import { useBoardLive, useRoomDocument } from '#app/_live/board-live.tsx';
-import { frameWords } from '#app/_words/en-plan-frames.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import { changeCrop, type KeptCrop, MOST_CROPS, putCrop, readCrops } from '#server/core/live/plan/crops.ts';
 import { cropTrouble } from '#server/core/plan/crops/check-crop.ts';
 import type { Box } from '#server/core/plan/crops/crop-scene.ts';
 import { refittedFrame, shareRatio } from '#server/core/plan/crops/edit-frame.ts';
+import { frameWords } from '#words/plan-frames.ts';
 import { useKeptFrames } from '../kept-frames.ts';
 import { usePlanChoice } from '../plan-choice.tsx';
 import { choiceFor, choiceOf, type FormatChoice } from './frame-formats.ts';

@@ -6,13 +6,13 @@
  */
 import { useState } from 'react';
 import { Button } from '#app/_ui/button.tsx';
-import { planLadderWords } from '#app/_words/en-plan-ladder.ts';
 import { figure } from '#app/_words/figures.ts';
 import { hexFromLinear } from '#server/core/colour/hex.ts';
 import { rgbFromLab } from '#server/core/colour/lab.ts';
 import { LIKELY_AIR_NAMES, MOST_STRENGTH, type WishedAir } from '#server/core/contract/plan-wishes.ts';
 import type { LabColour } from '#server/core/contract/setup.ts';
 import { LIKELY_AIRS, shownColour } from '#server/core/plan/air/likely-airs.ts';
+import { planLadderWords } from '#words/plan-ladder.ts';
 import { PickAir } from './pick-air.tsx';
 import styles from './planned.module.css';
 import { usePlannedLadder } from './planned-ladder.tsx';

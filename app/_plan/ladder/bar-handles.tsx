@@ -6,10 +6,10 @@
  * listen; each letting go and each key is one step that can be undone.
  */
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
-import { planLadderWords as words } from '#app/_words/en-plan-ladder.ts';
 import { figure } from '#app/_words/figures.ts';
 import type { PlaneMeasures } from '#server/core/contract/measures.ts';
 import type { LadderBar } from '#server/core/ladder/geometry.ts';
+import { planLadderWords as words } from '#words/plan-ladder.ts';
 import styles from './planned.module.css';
 import { usePlannedLadder } from './planned-ladder.tsx';
 

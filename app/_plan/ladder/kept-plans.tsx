@@ -7,7 +7,6 @@
 import { useBoardLive, useRoomDocument } from '#app/_live/board-live.tsx';
 import { PerDocument } from '#app/_live/read-board.ts';
 import { Button } from '#app/_ui/button.tsx';
-import { planLadderWords } from '#app/_words/en-plan-ladder.ts';
 import { dateTime } from '#app/_words/figures.ts';
 import {
   forgetKept,
@@ -17,6 +16,7 @@ import {
   renameKept,
   takeAgain,
 } from '#server/core/live/plan/taken-plan.ts';
+import { planLadderWords } from '#words/plan-ladder.ts';
 import styles from './planned.module.css';
 
 const { kept: words, name: nameWord } = planLadderWords;

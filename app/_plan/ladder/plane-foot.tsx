@@ -6,12 +6,12 @@
  */
 import chart from '#app/_ladder/chart.module.css';
 import { Button } from '#app/_ui/button.tsx';
-import { ladderWords } from '#app/_words/en-ladder.ts';
-import { planLadderWords as words } from '#app/_words/en-plan-ladder.ts';
 import { figure, NO_FIGURE, signedFigure } from '#app/_words/figures.ts';
 import type { PlaneResult } from '#server/core/contract/measures.ts';
 import type { HandlePart } from '#server/core/contract/plan-wishes.ts';
 import { gapWords } from '#server/core/gaps/gap-words.ts';
+import { ladderWords } from '#words/ladder.ts';
+import { planLadderWords as words } from '#words/plan-ladder.ts';
 import styles from './planned.module.css';
 import { usePlannedLadder } from './planned-ladder.tsx';
 import { Slide } from './slide.tsx';

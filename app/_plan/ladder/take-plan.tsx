@@ -7,10 +7,10 @@
 import { uuidv4 } from 'lib0/random';
 import { useBoardLive, useRoomDocument } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
-import { planLadderWords as words } from '#app/_words/en-plan-ladder.ts';
 import { edit } from '#server/core/live/document.ts';
 import { readTaken, takePlan } from '#server/core/live/plan/taken-plan.ts';
 import { setWishes } from '#server/core/live/plan/wishes.ts';
+import { planLadderWords as words } from '#words/plan-ladder.ts';
 import { usePlanChoice } from '../plan-choice.tsx';
 import styles from './planned.module.css';
 import { usePlannedLadder } from './planned-ladder.tsx';

@@ -2,7 +2,7 @@
 /** Under the planned picture: what lies on which side, the photograph alone, the picture to take away at full size. */
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
-import { rearrangeWords as words } from '#app/_words/en-plan-rearrange.ts';
+import { rearrangeWords as words } from '#words/plan-rearrange.ts';
 import { usePlanChoice } from '../plan-choice.tsx';
 import styles from './preview.module.css';
 

@@ -5,7 +5,7 @@
  * In the flow: hand or key -> [wipe] -> preview-on-stage.
  */
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
-import { rearrangeWords as words } from '#app/_words/en-plan-rearrange.ts';
+import { rearrangeWords as words } from '#words/plan-rearrange.ts';
 import { OnStage, OverPicture, useStage } from '../stage/stage-context.tsx';
 import styles from './preview.module.css';
 

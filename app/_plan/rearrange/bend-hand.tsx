@@ -5,10 +5,10 @@
  * In the flow: chosen bend -> [bend-hand] -> move while the hand holds it, change when it lets go. By keys too.
  */
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
-import { rearrangeWords as words } from '#app/_words/en-plan-rearrange.ts';
 import { MOST_LIFT } from '#server/core/contract/rearranging.ts';
 import type { KeptBend } from '#server/core/live/plan/rearranging.ts';
 import { bentLine, ridgeAt } from '#server/core/plan/rearrange/bend-ridge.ts';
+import { rearrangeWords as words } from '#words/plan-rearrange.ts';
 import { OnStage, OverPicture, useStage } from '../stage/stage-context.tsx';
 import styles from './rearrange.module.css';
 import { type StepChange, useRearranging } from './rearranging.tsx';

@@ -5,9 +5,9 @@
  * In the flow: pointer on the stage -> [loop-hand] -> lift. Escape leaves it. By key a whole plane is lifted instead.
  */
 import { type PointerEvent, useEffect, useRef, useState } from 'react';
-import { rearrangeWords as words } from '#app/_words/en-plan-rearrange.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import { drawnLoop } from '#server/core/plan/rearrange/drawn-loop.ts';
+import { rearrangeWords as words } from '#words/plan-rearrange.ts';
 import { OnStage, OverPicture, useStage } from '../stage/stage-context.tsx';
 import styles from './rearrange.module.css';
 import { useRearranging } from './rearranging.tsx';

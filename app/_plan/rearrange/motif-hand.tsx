@@ -5,11 +5,11 @@
  * In the flow: chosen motif -> [motif-hand] -> move while the hand holds it, change when it lets go. By keys too.
  */
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
-import { rearrangeWords as words } from '#app/_words/en-plan-rearrange.ts';
 import { LARGEST_SCALE, SMALLEST_SCALE } from '#server/core/contract/rearranging.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import type { KeptMotif } from '#server/core/live/plan/rearranging.ts';
 import { footOf } from '#server/core/plan/rearrange/check-motif.ts';
+import { rearrangeWords as words } from '#words/plan-rearrange.ts';
 import { OnStage, OverPicture, useStage } from '../stage/stage-context.tsx';
 import styles from './rearrange.module.css';
 import { type StepChange, useRearranging } from './rearranging.tsx';

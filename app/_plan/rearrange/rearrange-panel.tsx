@@ -7,7 +7,7 @@
 import { useEffect, useId, useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
-import { rearrangeWords as words } from '#app/_words/en-plan-rearrange.ts';
+import { rearrangeWords as words } from '#words/plan-rearrange.ts';
 import { usePlanChoice } from '../plan-choice.tsx';
 import { BendHand } from './bend-hand.tsx';
 import { LoopHand } from './loop-hand.tsx';

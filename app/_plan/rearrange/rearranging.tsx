@@ -10,7 +10,6 @@ import { createContext, type ReactNode, useContext, useMemo, useState } from 're
 import type * as Y from 'yjs';
 import { useBoardLive, useRoomDocument } from '#app/_live/board-live.tsx';
 import { PerDocument } from '#app/_live/read-board.ts';
-import { rearrangeWords as words } from '#app/_words/en-plan-rearrange.ts';
 import { MOST_STEPS, type Rearranging } from '#server/core/contract/rearranging.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
@@ -31,6 +30,7 @@ import {
 import { checkMotif, checkPlaced } from '#server/core/plan/rearrange/check-motif.ts';
 import { ridgeLine } from '#server/core/plan/rearrange/ridge-line.ts';
 import { isProblem } from '#server/core/problem.ts';
+import { rearrangeWords as words } from '#words/plan-rearrange.ts';
 import { usePlanChoice } from '../plan-choice.tsx';
 
 export type StepChange = Partial<Omit<KeptMotif, 'kind' | 'id'>> | Partial<Omit<KeptBend, 'kind' | 'id'>>;

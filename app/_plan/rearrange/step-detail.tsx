@@ -2,9 +2,10 @@
 /** What can be changed of a chosen step besides by hand on the stage: name, size and side of a motif, height and width of a bend. */
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
-import { rearrangeWords as words } from '#app/_words/en-plan-rearrange.ts';
+import { figure } from '#app/_words/figures.ts';
 import { MOST_LIFT } from '#server/core/contract/rearranging.ts';
 import type { KeptBend, KeptMotif, RearrangeStep } from '#server/core/live/plan/rearranging.ts';
+import { rearrangeWords as words } from '#words/plan-rearrange.ts';
 import { Slide } from '../ladder/slide.tsx';
 import styles from './rearrange.module.css';
 import { useRearranging } from './rearranging.tsx';
@@ -83,7 +84,7 @@ function BendDetail({ bend }: { bend: KeptBend }) {
     <>
       <Slide
         label={words.height}
-        text={words.heightText((bend.lift * 100).toFixed(1))}
+        text={words.heightText(figure(bend.lift * 100, 1))}
         amount={bend.lift}
         range={[-MOST_LIFT, MOST_LIFT, 0.005]}
         onMove={(lift) => move({ lift })}

@@ -3,8 +3,8 @@
 import type { ReactNode } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
-import { rearrangeWords as words } from '#app/_words/en-plan-rearrange.ts';
 import type { RearrangeStep } from '#server/core/live/plan/rearranging.ts';
+import { rearrangeWords as words } from '#words/plan-rearrange.ts';
 import styles from './rearrange.module.css';
 import { useRearranging } from './rearranging.tsx';
 

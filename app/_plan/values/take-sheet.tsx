@@ -3,8 +3,8 @@
 import { useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
-import { valueWords } from '#app/_words/en-plan-values.ts';
 import type { ValuePicture } from '#server/core/look/value-plan.ts';
+import { valueWords } from '#words/plan-values.ts';
 import type { ValuePlans } from './use-value-plans.ts';
 import { drawValueSheet } from './value-sheet.ts';
 
@@ -51,7 +51,7 @@ function plain(name: string): string {
     name
       .toLowerCase()
       .replace(/[^\p{L}\p{N}]+/gu, '-')
-      .replace(/^-+|-+$/g, '') || 'frame'
+      .replace(/^-+|-+$/g, '') || words.unnamed
   );
 }
 

@@ -4,12 +4,12 @@
  * In the flow: value plans -> [value-sheet] -> file. Drawn in this browser; nothing is sent. IO: a canvas.
  */
 import { OVER_DARK, OVER_LIGHT } from '#app/_ui/greys.ts';
-import { lookWords } from '#app/_words/en-look.ts';
-import { valueWords as words } from '#app/_words/en-plan-values.ts';
 import { percent } from '#app/_words/figures.ts';
 import { greyOf } from '#server/core/look/nine-steps.ts';
 import type { ValueNumber } from '#server/core/look/starting-cuts.ts';
 import { drawnValues, type PlannedValues, type ValuePicture } from '#server/core/look/value-plan.ts';
+import { lookWords } from '#words/look.ts';
+import { valueWords as words } from '#words/plan-values.ts';
 
 export interface SheetOrder {
   /** The board and the frame, as they stand over the thumbnails. */

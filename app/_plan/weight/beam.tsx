@@ -1,5 +1,4 @@
 'use client';
-import { planWeightWords as words } from '#app/_words/en-plan-weight.ts';
 /**
  * Balance drawn as a beam under the picture: it dips to the heavier side, a weight hangs where all the pull acts.
  *
@@ -8,6 +7,7 @@ import { planWeightWords as words } from '#app/_words/en-plan-weight.ts';
  */
 import type { Box } from '#server/core/plan/crops/crop-scene.ts';
 import type { Balance } from '#server/core/plan/weight/balance.ts';
+import { planWeightWords as words } from '#words/plan-weight.ts';
 import styles from './weight.module.css';
 
 /** Units across the drawing, and its height. */

@@ -6,10 +6,10 @@
  */
 import { useState } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { planWeightWords as words } from '#app/_words/en-plan-weight.ts';
 import { figure, signedFigure } from '#app/_words/figures.ts';
 import { WHOLE } from '#server/core/plan/in-frame.ts';
 import type { Suggestion } from '#server/core/plan/shapes/suggestion.ts';
+import { planWeightWords as words } from '#words/plan-weight.ts';
 import { FrameChoice } from '../frame-choice.tsx';
 import { useKeptFrames } from '../kept-frames.ts';
 import { usePlanChoice } from '../plan-choice.tsx';

@@ -2,6 +2,7 @@ import { accountOf, setAccount } from '#server/access/account.ts';
 import { leaveSession, sessionIdOf } from '#server/access/session.ts';
 import { AccountRequest, LeavingRequest } from '#server/core/contract/requests.ts';
 import { Problem } from '#server/core/problem.ts';
+import { say } from '#server/core/say/say.ts';
 import { leaveForGood } from '#server/http/leave-for-good.ts';
 import { CHANGING_PASSWORD, countCall } from '#server/http/rate-limit.ts';
 import { handle, readJson } from '#server/http/respond.ts';
@@ -18,7 +19,7 @@ export const DELETE = handle(async (request) => {
   if (written.trim() !== name.trim()) {
     throw new Problem(
       'bad-request',
-      `To delete yourself, write your name as it stands here: ${name}. Nothing was deleted.`,
+      say`To delete yourself, write your name as it stands here: ${name}. Nothing was deleted.`,
     );
   }
   await leaveForGood(personId);

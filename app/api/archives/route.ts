@@ -1,3 +1,4 @@
+import { say } from '#server/core/say/say.ts';
 import { countCall, UPLOADING } from '#server/http/rate-limit.ts';
 import { withReceivedFile } from '#server/http/receive-file.ts';
 import { handle } from '#server/http/respond.ts';
@@ -13,7 +14,7 @@ export const POST = handle(async (request) => {
   const { personId, isHost } = await visitorOf(request);
   refuseUnless(
     isHost || !(await isOnlyViewer(personId)),
-    'Viewers cannot take boards in; painters and teachers can.',
+    say`Viewers cannot take boards in; painters and teachers can.`,
   );
   countCall(UPLOADING, personId);
   return withReceivedFile(request, MOST_BYTES, (path) => services().takeInBoard(path, personId));

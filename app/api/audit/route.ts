@@ -1,4 +1,5 @@
 import { recordOfHouse } from '#server/access/audit.ts';
+import { say } from '#server/core/say/say.ts';
 import { handle } from '#server/http/respond.ts';
 import { refuseUnlessHost, visitorOf } from '#server/http/visitor.ts';
 
@@ -7,7 +8,7 @@ export const GET = handle(async (request) => {
   refuseUnlessHost(
     await visitorOf(request),
     'house.record',
-    'Only the host may read what was done on the whole server.',
+    say`Only the host may read what was done on the whole server.`,
   );
   return recordOfHouse();
 });

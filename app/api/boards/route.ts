@@ -1,4 +1,5 @@
 import { NewBoardRequest } from '#server/core/contract/requests.ts';
+import { say } from '#server/core/say/say.ts';
 import { handle, readJson } from '#server/http/respond.ts';
 import { refuseUnless, refuseUnlessMay, visitorInGroup, visitorOf } from '#server/http/visitor.ts';
 import { addBoard, listBoards } from '#server/store/boards.ts';
@@ -20,13 +21,13 @@ export const POST = handle(async (request) => {
     refuseUnlessMay(
       role,
       'group.board',
-      'Only the owner of a group, its teachers and the host may make boards for it.',
+      say`Only the owner of a group, its teachers and the host may make boards for it.`,
     );
     return { id: await addBoard(personId, title, group) };
   }
   refuseUnless(
     isHost || !(await isOnlyViewer(personId)),
-    'Viewers cannot make boards; painters and teachers can.',
+    say`Viewers cannot make boards; painters and teachers can.`,
   );
   return { id: await addBoard(personId, title) };
 });

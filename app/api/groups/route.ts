@@ -1,4 +1,5 @@
 import { GroupRequest } from '#server/core/contract/requests.ts';
+import { say } from '#server/core/say/say.ts';
 import { handle, readJson } from '#server/http/respond.ts';
 import { refuseUnless, visitorOf } from '#server/http/visitor.ts';
 import { addGroup, listGroups } from '#server/store/groups.ts';
@@ -16,7 +17,7 @@ export const POST = handle(async (request) => {
   const { name } = await readJson(request, GroupRequest);
   refuseUnless(
     isHost || !(await isOnlyViewer(personId)),
-    'Who only looks on cannot make groups; painters and teachers can.',
+    say`Who only looks on cannot make groups; painters and teachers can.`,
   );
   return { id: await addGroup(personId, name) };
 });

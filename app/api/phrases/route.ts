@@ -1,6 +1,7 @@
 import { MOST_PHRASES } from '#server/core/contract/own-time-limits.ts';
 import { PhraseRequest } from '#server/core/contract/own-time-requests.ts';
 import { Problem } from '#server/core/problem.ts';
+import { say } from '#server/core/say/say.ts';
 import { handle, readJson } from '#server/http/respond.ts';
 import { visitorOf } from '#server/http/visitor.ts';
 import { addPhrase, listPhrases } from '#server/store/phrases.ts';
@@ -16,6 +17,6 @@ export const POST = handle(async (request) => {
   if (id !== null) return { id, words };
   throw new Problem(
     'phrases-full',
-    `You keep ${MOST_PHRASES} phrases already, which is as many as there may be. Delete one you no longer use.`,
+    say`You keep ${MOST_PHRASES} phrases already, which is as many as there may be. Delete one you no longer use.`,
   );
 });

@@ -2,9 +2,9 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
-import { words } from '#app/_words/en.ts';
 import { Workspace } from '#app/_workspace/workspace.tsx';
 import { services } from '#server/http/services.ts';
+import { words } from '#words/shell.ts';
 import { boardAsAsked } from './board-as-asked.ts';
 
 interface BoardPageProps {

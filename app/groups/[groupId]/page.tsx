@@ -12,12 +12,12 @@ import { GroupPeople } from '#app/_groups/group-people.tsx';
 import groupStyles from '#app/_groups/groups.module.css';
 import { NewsOfBoards } from '#app/_since/news-of-boards.tsx';
 import { PageHead } from '#app/_ui/page-head.tsx';
-import { words } from '#app/_words/en.ts';
 import { groupAsSeen } from '#server/access/group-view.ts';
 import { roleInGroup } from '#server/access/roles.ts';
 import { readSession } from '#server/access/session.ts';
 import { may } from '#server/core/permissions/may.ts';
 import { listBoards } from '#server/store/boards.ts';
+import { words } from '#words/shell.ts';
 
 interface GroupPageProps {
   params: Promise<{ groupId: string }>;

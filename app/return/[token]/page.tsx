@@ -4,9 +4,9 @@ import { headers } from 'next/headers';
 import Link from 'next/link';
 import { ReturnForm } from '#app/_account/return-form.tsx';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
-import { words } from '#app/_words/en.ts';
 import { ownerOfReturnLink } from '#server/access/account.ts';
 import { readSession } from '#server/access/session.ts';
+import { words } from '#words/shell.ts';
 
 export const metadata: Metadata = { title: words.account.back.title };
 

@@ -1,5 +1,6 @@
 /** Reports, blocks, the audit and what was deleted, as they travel. Requests are parsed at the border. Pure. */
 import { z } from 'zod';
+import { say } from '../say/say.ts';
 import type { PersonView } from './responses.ts';
 import type { SchoolRules } from './school.ts';
 
@@ -10,7 +11,7 @@ export const ReportRequest = z.strictObject({
   about: z.enum(REPORTED),
   /** Id of the remark, the picture or the person. */
   id: z.string().min(1).max(64),
-  words: z.string().trim().min(1, 'Say in a few words what is the matter.').max(1000),
+  words: z.string().trim().min(1, say`Say in a few words what is the matter.`).max(1000),
 });
 export type ReportRequest = z.infer<typeof ReportRequest>;
 
@@ -35,11 +36,11 @@ export const SchoolShape = z.strictObject({
   noMixingHints: z.boolean(),
   aliases: z.boolean(),
   deleteAfterDays: z
-    .int('is a whole number of days')
-    .min(1, 'at least one day')
-    .max(3650, 'at most 3650 days, which is ten years')
+    .int(say`is a whole number of days`)
+    .min(1, say`at least one day`)
+    .max(3650, say`at most 3650 days, which is ten years`)
     .nullable(),
-  deleteOn: z.iso.date('is a day such as 2027-06-30').nullable(),
+  deleteOn: z.iso.date(say`is a day such as 2027-06-30`).nullable(),
 }) satisfies z.ZodType<SchoolRules>;
 
 export interface ReportView {

@@ -1,9 +1,10 @@
 /** What a browser sends about homework; parsed at the border and trusted afterwards. Pure. */
 import { z } from 'zod';
+import { say } from '../say/say.ts';
 import { isDay } from './day.ts';
 import { ANSWERS_AS, HOMEWORK_CHECK_LIMIT, HOMEWORK_LIMIT } from './homework.ts';
 
-const Day = z.string().refine(isDay, 'Write a day as 2026-12-31.');
+const Day = z.string().refine(isDay, say`Write a day as 2026-12-31.`);
 
 export const HomeworkRequest = z.strictObject({
   /** Any state of the painting. */
@@ -16,12 +17,12 @@ export const HomeworkRequest = z.strictObject({
   words: z
     .string()
     .trim()
-    .min(1, 'Write what there is to try.')
-    .max(HOMEWORK_LIMIT, `Homework has at most ${HOMEWORK_LIMIT} characters.`),
+    .min(1, say`Write what there is to try.`)
+    .max(HOMEWORK_LIMIT, say`Homework has at most ${HOMEWORK_LIMIT} characters.`),
   check: z
     .string()
     .trim()
-    .max(HOMEWORK_CHECK_LIMIT, `A check has at most ${HOMEWORK_CHECK_LIMIT} characters.`),
+    .max(HOMEWORK_CHECK_LIMIT, say`A check has at most ${HOMEWORK_CHECK_LIMIT} characters.`),
   dueOn: Day,
   answerAs: z.enum(ANSWERS_AS),
 });

@@ -1,5 +1,6 @@
 /** What a browser sends over HTTP, parsed at the border and trusted afterwards. Pure. */
 import { z } from 'zod';
+import { say } from '../say/say.ts';
 import { DRYINGS, PHOTO_LIGHTS, RIGHTS } from './picture-choices.ts';
 import { InviteRole, MemberRole } from './roles.ts';
 import { ONE_THING_LIMIT } from './wall.ts';
@@ -7,13 +8,13 @@ import { ONE_THING_LIMIT } from './wall.ts';
 export const PersonName = z
   .string()
   .trim()
-  .min(1, 'Write a name.')
-  .max(60, 'A name has at most 60 characters.');
+  .min(1, say`Write a name.`)
+  .max(60, say`A name has at most 60 characters.`);
 export const BoardTitle = z
   .string()
   .trim()
-  .min(1, 'Write a title.')
-  .max(120, 'A title has at most 120 characters.');
+  .min(1, say`Write a title.`)
+  .max(120, say`A title has at most 120 characters.`);
 
 const LinkKey = z.string().min(1).max(200);
 
@@ -30,15 +31,15 @@ const Email = z
   .string()
   .trim()
   .toLowerCase()
-  .max(254, 'An e-mail address has at most 254 characters.')
-  .pipe(z.email('Write the whole e-mail address.'));
+  .max(254, say`An e-mail address has at most 254 characters.`)
+  .pipe(z.email(say`Write the whole e-mail address.`));
 
 /** NIST SP 800-63B §5.1.1.2: length alone is asked for, any characters, the same ones however they are typed. */
 const NewPassword = z
   .string()
   .normalize('NFKC')
-  .min(10, 'A password has at least 10 characters; a few words make a good one.')
-  .max(200, 'A password has at most 200 characters.');
+  .min(10, say`A password has at least 10 characters; a few words make a good one.`)
+  .max(200, say`A password has at most 200 characters.`);
 
 /** A password that is only compared. */
 const KnownPassword = z.string().normalize('NFKC').max(400);
@@ -72,8 +73,8 @@ export const GroupRequest = z.strictObject({
   name: z
     .string()
     .trim()
-    .min(1, 'Write a name for the group.')
-    .max(120, 'The name of a group has at most 120 characters.'),
+    .min(1, say`Write a name for the group.`)
+    .max(120, say`The name of a group has at most 120 characters.`),
 });
 export type GroupRequest = z.infer<typeof GroupRequest>;
 
@@ -86,16 +87,16 @@ export const InviteRequest = z
       .max(24 * 365),
     /** How many people the link lets in; left out = any number. */
     uses: z
-      .int('is a whole number')
-      .min(1, 'at least one person')
-      .max(1000, 'at most 1000 people')
+      .int(say`is a whole number`)
+      .min(1, say`at least one person`)
+      .max(1000, say`at most 1000 people`)
       .optional(),
     /** Person id of the minor whom a guardian is invited for. */
     ward: z.string().max(64).optional(),
   })
   .refine(({ role, ward }) => (role === 'guardian') === (ward !== undefined), {
     path: ['ward'],
-    message: 'A guardian’s invite names the minor it is about, and no other invite does',
+    message: say`A guardian’s invite names the minor it is about, and no other invite does`,
   });
 export type InviteRequest = z.infer<typeof InviteRequest>;
 
@@ -110,8 +111,8 @@ export type ConsentRequest = z.infer<typeof ConsentRequest>;
 const MediumWords = z
   .string()
   .trim()
-  .min(1, 'Write what it is painted with.')
-  .max(60, 'A medium has at most 60 characters.');
+  .min(1, say`Write what it is painted with.`)
+  .max(60, say`A medium has at most 60 characters.`);
 
 /** The text fields beside the file of an upload. A reference needs a rights line; `free` needs a credit. */
 export const PictureFields = z.strictObject({
@@ -139,7 +140,7 @@ export const PictureNotes = z
     drying: z.enum(DRYINGS).nullable().optional(),
     light: z.enum(PHOTO_LIGHTS).nullable().optional(),
   })
-  .refine((notes) => Object.keys(notes).length > 0, 'Name at least one of medium, drying and light');
+  .refine((notes) => Object.keys(notes).length > 0, say`Name at least one of medium, drying and light`);
 export type PictureNotes = z.infer<typeof PictureNotes>;
 
 const Share = z.number().min(0).max(1);
@@ -149,7 +150,7 @@ export const OneThingRequest = z.strictObject({
   text: z
     .string()
     .trim()
-    .min(1, 'Write what there is to try.')
-    .max(ONE_THING_LIMIT, `A note has at most ${ONE_THING_LIMIT} characters.`),
+    .min(1, say`Write what there is to try.`)
+    .max(ONE_THING_LIMIT, say`A note has at most ${ONE_THING_LIMIT} characters.`),
   at: z.tuple([Share, Share]),
 });

@@ -4,6 +4,7 @@
  * In the flow: measures of both -> [compare] -> ladder, table, headless output. Capture grade, doubt,
  * readings and priorities are added by others and stand here empty. Pure.
  */
+
 import type {
   MeasureDocument,
   PlaneMeasures,
@@ -14,6 +15,7 @@ import type {
 } from '../contract/measures.ts';
 import type { PlannedPlane, Setup, SetupPlane } from '../contract/setup.ts';
 import type { PictureMeasures as AllMeasures } from '../measure/measure-planes.ts';
+import { say } from '../say/say.ts';
 import { fitKeyAndSpan } from './fit.ts';
 import { gapOf, stepGapOf, stepOf } from './gap.ts';
 import { recessionOf } from './recession.ts';
@@ -22,7 +24,7 @@ import { type Figures, figuresOf, figuresOfPlan } from './target.ts';
 /** What comparing needs of a measured picture. */
 type PictureMeasures = Pick<AllMeasures, 'planes' | 'air'>;
 
-const UNRELIABLE_NOTE = 'Declared unreliable: it is shown, but the painting is not compared with it.';
+const UNRELIABLE_NOTE = say`Declared unreliable: it is shown, but the painting is not compared with it.`;
 
 interface Compared {
   readonly plane: SetupPlane;

@@ -5,9 +5,11 @@
  * grade A and half steps at B; at C, and where no grade exists, only the order of lightness is said. Pure.
  * The smallest differences spoken of are about the least a painter mixes on purpose (common practice, no source).
  */
+
 import type { GapKey, MeasureDocument, PlaneResult } from '../contract/measures.ts';
 import { GRADE_SIGMA, HALF_90 } from '../doubt/intervals.ts';
 import { aboutAmount } from '../readings/words.ts';
+import { say } from '../say/say.ts';
 
 /** L* below which lightness holds. */
 export const SAME_LIGHTNESS = 2;
@@ -17,11 +19,19 @@ const SAME_COLOUR = 3;
 type Target = MeasureDocument['target'];
 type PhotoGrade = MeasureDocument['capture']['grade'];
 
-const THAN: Record<Target, string> = {
-  reference: 'than in the reference',
-  plan: 'than planned',
-  none: '',
+/** What differs, with what it is held against. */
+const THAN: Record<Target, (different: string) => string> = {
+  reference: (different) => say`${different} than in the reference`,
+  plan: (different) => say`${different} than planned`,
+  none: (different) => different,
 };
+
+/** Which part differs in lightness, and how; the middle stands for the plane. */
+const OF_PART = {
+  mid: (how: string) => how,
+  dark: (how: string) => say`darks ${how}`,
+  light: (how: string) => say`lights ${how}`,
+} as const;
 
 /** Whether amounts and colour may be spoken of. */
 export function speaksOfAmounts(grade: PhotoGrade): grade is 'A' | 'B' {
@@ -49,26 +59,27 @@ export function sureGap(
   return difference === null || Math.abs(difference) < least ? null : difference;
 }
 
+function lighterOrDarker(difference: number, grade: PhotoGrade): string {
+  const amount = speaksOfAmounts(grade) ? aboutAmount(difference, grade).trim() : '';
+  if (amount === '') return difference > 0 ? say`lighter` : say`darker`;
+  return difference > 0 ? say`${amount} lighter` : say`${amount} darker`;
+}
+
 /** The middle when it differs; else the darks, which carry most of the depth, and then the lights. */
 function lightnessWords(plane: Pick<PlaneResult, 'gap' | 'doubt'>, grade: PhotoGrade): string | null {
-  const parts = [
-    ['', sureGap(plane, 'mid', grade)],
-    ['darks', sureGap(plane, 'dark', grade)],
-    ['lights', sureGap(plane, 'light', grade)],
-  ] as const;
-  const found = parts.find(([, difference]) => difference !== null);
-  if (!found || found[1] === null) return null;
-  const [part, difference] = found;
-  const amount = speaksOfAmounts(grade) ? aboutAmount(difference, grade) : '';
-  return `${part}${amount} ${difference > 0 ? 'lighter' : 'darker'}`.trim();
+  for (const part of ['mid', 'dark', 'light'] as const) {
+    const difference = sureGap(plane, part, grade);
+    if (difference !== null) return OF_PART[part](lighterOrDarker(difference, grade));
+  }
+  return null;
 }
 
 function colourWords(plane: Pick<PlaneResult, 'gap' | 'doubt'>, grade: PhotoGrade): string[] {
   if (!speaksOfAmounts(grade)) return [];
   const [warm, strong] = [sureGap(plane, 'warmCool', grade), sureGap(plane, 'chroma', grade)];
   return [
-    ...(warm === null ? [] : [warm > 0 ? 'warmer' : 'cooler']),
-    ...(strong === null ? [] : [strong > 0 ? 'stronger in colour' : 'greyer']),
+    ...(warm === null ? [] : [warm > 0 ? say`warmer` : say`cooler`]),
+    ...(strong === null ? [] : [strong > 0 ? say`stronger in colour` : say`greyer`]),
   ];
 }
 
@@ -87,6 +98,6 @@ export function gapWords(
   if (!gap || (gap.mid === null && gap.warmCool === null && gap.chroma === null)) return [];
   const lightness = lightnessWords(plane, grade);
   const [first, ...others] = [...(lightness ? [lightness] : []), ...colourWords(plane, grade)];
-  if (first !== undefined) return [`${first} ${THAN[target]}`.trim(), ...others];
-  return [speaksOfAmounts(grade) ? 'holds' : 'holds, as far as this photo tells'];
+  if (first !== undefined) return [THAN[target](first), ...others];
+  return [speaksOfAmounts(grade) ? say`holds` : say`holds, as far as this photo tells`];
 }

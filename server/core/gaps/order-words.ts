@@ -4,7 +4,9 @@
  * Said only where the painting's own step is larger than its doubt: relations survive a wrong exposure, but not every
  * one. In the flow: step + its doubt -> [order-words] -> ladder, headless table.
  */
+
 import type { MeasureDocument, Step } from '../contract/measures.ts';
+import { say } from '../say/say.ts';
 import { SAME_LIGHTNESS } from './gap-words.ts';
 
 /** 1 when near lies above far, −1 when below, 0 when they cannot be told apart. @param half of the 90 % interval, L*. */
@@ -24,6 +26,7 @@ export function swappedWords(step: Step, target: MeasureDocument['target'] = 're
   const here = orderOf(painting.mid, (high - low) / 2);
   if (here === 0 || orderOf(painting.mid - gap.mid, 0) !== -here) return null;
   const [lighter, darker] = here > 0 ? [step.far, step.near] : [step.near, step.far];
-  const place = target === 'plan' ? 'In the plan' : 'In the reference';
-  return `${place} the ${lighter} is lighter than the ${darker}; here it is the other way round.`;
+  return target === 'plan'
+    ? say`In the plan the ${lighter} is lighter than the ${darker}; here it is the other way round.`
+    : say`In the reference the ${lighter} is lighter than the ${darker}; here it is the other way round.`;
 }

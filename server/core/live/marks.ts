@@ -7,6 +7,7 @@
  */
 import * as Y from 'yjs';
 import { Problem } from '../problem.ts';
+import { say } from '../say/say.ts';
 import { edit, replaceText } from './document.ts';
 import { LiveId, LiveMark, TEXT_LIMIT } from './layout.ts';
 import { fitsKind } from './mark-kinds.ts';
@@ -89,7 +90,7 @@ export function putMark(doc: Y.Doc, mark: Mark): void {
   if (!parsed.success || !LiveId.safeParse(id).success || !fitsKind(parsed.data)) {
     throw new Problem(
       'live-malformed',
-      `This mark cannot be kept: a pin has one point, an arrow two, a line 2 to 4000, and a text at most ${TEXT_LIMIT} characters.`,
+      say`This mark cannot be kept: a pin has one point, an arrow two, a line 2 to 4000, and a text at most ${TEXT_LIMIT} characters.`,
     );
   }
   edit(doc, () => {

@@ -7,6 +7,7 @@ import type * as Y from 'yjs';
 import { z } from 'zod/mini';
 import { Outline } from '../contract/setup.ts';
 import { Problem } from '../problem.ts';
+import { say } from '../say/say.ts';
 import { putEntry, readEntries } from './document.ts';
 import { LiveId, outlineKey } from './layout.ts';
 
@@ -51,6 +52,6 @@ function checked(outline: Outline | null): Outline | null {
   if (outline === null || Outline.safeParse(outline).success) return outline;
   throw new Problem(
     'outline-invalid',
-    `An outline has 3 to 4000 points and this one has ${outline.length}. Draw it around the whole plane.`,
+    say`An outline has 3 to 4000 points and this one has ${outline.length}. Draw it around the whole plane.`,
   );
 }

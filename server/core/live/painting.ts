@@ -8,6 +8,7 @@ import type * as Y from 'yjs';
 import { z } from 'zod/mini';
 import type { Card, FractionPoint } from '../contract/setup.ts';
 import { Problem } from '../problem.ts';
+import { say } from '../say/say.ts';
 import { edit, putEntry, readEntries, replaceText } from './document.ts';
 import { LiveFocus, LiveMeant, LivePhoto, LiveReadingId, LiveResult, TEXT_LIMIT } from './layout.ts';
 
@@ -31,18 +32,18 @@ export function setCorners(
   doc: Y.Doc,
   corners: [FractionPoint, FractionPoint, FractionPoint, FractionPoint] | null,
 ): void {
-  putPhoto(doc, 'corners', corners, 'corners-invalid', 'A painting has four corners inside its photo.');
+  putPhoto(doc, 'corners', corners, 'corners-invalid', say`A painting has four corners inside its photo.`);
 }
 
 /** @param cards Up to twelve; null or an empty list = none. @throws Problem `card-invalid`. */
 export function setCards(doc: Y.Doc, cards: Card[] | null): void {
   const some = cards?.length ? cards : null;
-  putPhoto(doc, 'cards', some, 'card-invalid', 'A card is a box with a luminance factor above 0 up to 1.');
+  putPhoto(doc, 'cards', some, 'card-invalid', say`A card is a box with a luminance factor above 0 up to 1.`);
 }
 
 /** @param size Width and height in one unit; null = unknown. @throws Problem `corners-invalid`. */
 export function setSize(doc: Y.Doc, size: [number, number] | null): void {
-  putPhoto(doc, 'size', size, 'corners-invalid', 'Width and height are numbers above 0.');
+  putPhoto(doc, 'size', size, 'corners-invalid', say`Width and height are numbers above 0.`);
 }
 
 function putPhoto(

@@ -7,6 +7,7 @@
 import * as Y from 'yjs';
 import type { PlaneKind, PlaneTilt } from '../contract/setup.ts';
 import { Problem } from '../problem.ts';
+import { say } from '../say/say.ts';
 import { edit } from './document.ts';
 import { LiveId, LivePlane } from './layout.ts';
 import { LONGEST_ORDER, orderBetween, ordersFor } from './order.ts';
@@ -57,7 +58,7 @@ export function addPlane(
   if (planes.length >= MOST_PLANES) {
     throw new Problem(
       'setup-invalid',
-      `There are ${planes.length} planes already and ${MOST_PLANES} are the most. Remove one first.`,
+      say`There are ${planes.length} planes already and ${MOST_PLANES} are the most. Remove one first.`,
     );
   }
   edit(doc, () => {
@@ -172,6 +173,6 @@ function checkedName(name: string): string {
   if (parsed.success) return parsed.data;
   throw new Problem(
     'setup-invalid',
-    `A plane's name has 1 to 80 characters and this one has ${name.trim().length}.`,
+    say`A plane's name has 1 to 80 characters and this one has ${name.trim().length}.`,
   );
 }

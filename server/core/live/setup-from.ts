@@ -7,6 +7,7 @@
 import type * as Y from 'yjs';
 import type { Setup, SetupPlane } from '../contract/setup.ts';
 import { Problem } from '../problem.ts';
+import { say } from '../say/say.ts';
 import { readOutlinesOf, readPaintingOutlines } from './outlines.ts';
 import { readFocus, readMeant, readPhoto } from './painting.ts';
 import { readPlanToMeasure } from './plan/taken-plan.ts';
@@ -44,10 +45,11 @@ export function setupFrom(source: LiveSetupSource): Setup {
     return [own ? { ...plane, painting: own } : plane];
   });
   if (planes.length === 0) {
-    const where = referenceId === null ? 'painting' : 'reference';
     throw new Problem(
       'planes-missing',
-      `No plane is outlined on the ${where} yet. Outline at least one, far to near.`,
+      referenceId === null
+        ? say`No plane is outlined on the painting yet. Outline at least one, far to near.`
+        : say`No plane is outlined on the reference yet. Outline at least one, far to near.`,
     );
   }
   const photo = readPhoto(painting);

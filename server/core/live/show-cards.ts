@@ -8,12 +8,13 @@
 
 import type { AdjustmentCard } from '../contract/critique.ts';
 import type { MeasureDocument, Reading } from '../contract/measures.ts';
+import { say } from '../say/say.ts';
 import type { LiveAnswer, LiveCard } from './layout.ts';
 
 /** At most this many are open at once. */
 export const MOST_OPEN = 3;
 /** Place of a card that is about no single plane. */
-export const WHOLE_PICTURE = 'the whole picture';
+export const WHOLE_PICTURE = say`the whole picture`;
 
 /** The parts of a card that are words. */
 export const CARD_WORDS = ['what', 'how', 'why', 'check'] as const;
@@ -108,7 +109,7 @@ export function meantBy(
 const sentence = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
 
 function measuredWords({ actions, why, check, plane }: AdjustmentCard): CardWords {
-  // "photo: photograph again" on the card of the photo would say it twice.
+  // "photo: photograph again" on the card of the photo would say it twice; in German it does not say so.
   const bare = (words: string) => (plane === null ? words.replace(/^photo: /, '') : words);
   return {
     what: actions.map(({ words }) => bare(words)).join('; '),
@@ -194,7 +195,7 @@ function writtenCard(key: string, change: LiveCard, source: CardSource): Placed 
     card: {
       key,
       planeId: plane?.id ?? null,
-      where: sentence(plane?.name ?? (key === 'photo' ? 'the photo of the painting' : WHOLE_PICTURE)),
+      where: sentence(plane?.name ?? (key === 'photo' ? say`the photo of the painting` : WHOLE_PICTURE)),
       words: { ...NO_WORDS, ...teachersWords(change) },
       ...{ measured: null, readings: [], source: null, meantKeys: [] },
       healthLine: true,

@@ -5,8 +5,10 @@
  * values 1 to 9 (ASTM D1535) lie within 0.11 of a step of them, so a printed scale of that kind serves as well.
  * Pure.
  */
+
 import { hexFromLinear } from '../colour/hex.ts';
 import { luminanceFromLightness } from '../colour/lab.ts';
+import { say } from '../say/say.ts';
 
 /** L* in one step. */
 export const STEP_L = 10;
@@ -25,11 +27,22 @@ export function stepOfLightness(lightness: number): number {
   return Math.min(10, Math.max(0, lightness / STEP_L));
 }
 
-const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
-const PARTS: Record<string, [alone: string, added: string]> = {
-  '0.25': ['a quarter of a step', 'and a quarter'],
-  '0.5': ['half a step', 'and a half'],
-  '0.75': ['three quarters of a step', 'and three quarters'],
+const WHOLE = [
+  say`a step`,
+  say`two steps`,
+  say`three steps`,
+  say`four steps`,
+  say`five steps`,
+  say`six steps`,
+  say`seven steps`,
+  say`eight steps`,
+  say`nine steps`,
+  say`ten steps`,
+];
+const PARTS: Record<string, [alone: string, added: (whole: string) => string]> = {
+  '0.25': [say`a quarter of a step`, (whole) => say`${whole} and a quarter`],
+  '0.5': [say`half a step`, (whole) => say`${whole} and a half`],
+  '0.75': [say`three quarters of a step`, (whole) => say`${whole} and three quarters`],
 };
 
 /**
@@ -40,7 +53,7 @@ export function stepsInWords(lightness: number, unit: 0.25 | 0.5 | 1): string {
   const steps = Math.max(unit, Math.round(Math.abs(lightness) / STEP_L / unit) * unit);
   const whole = Math.floor(steps);
   const part = PARTS[String(steps - whole)];
-  if (whole === 0) return part?.[0] ?? 'a touch';
-  const base = whole === 1 ? 'a step' : `${NUMBERS[whole] ?? whole} steps`;
-  return part ? `${base} ${part[1]}` : base;
+  if (whole === 0) return part?.[0] ?? say`a touch`;
+  const base = WHOLE[whole - 1] ?? say`${whole} steps`;
+  return part ? part[1](base) : base;
 }

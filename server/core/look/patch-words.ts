@@ -5,8 +5,10 @@
  * the photo can tell: at grade C the order of value alone. Pure. The bounds of the words are common practice, no source;
  * the deviations are those of `readings/noise.ts`.
  */
+
 import { difference2000 } from '../colour/difference.ts';
 import { Noise } from '../readings/noise.ts';
+import { say } from '../say/say.ts';
 import { stepsInWords } from './nine-steps.ts';
 import type { Patch } from './patch.ts';
 import { jointTrust, type Trust } from './trust.ts';
@@ -31,15 +33,15 @@ const MIDDLING = 36;
 
 /** `neutral`, `greyed`, `of middling strength`, `strong`. */
 export function strengthWords(chroma: number): string {
-  if (chroma < NEUTRAL) return 'neutral';
-  if (chroma < GREYED) return 'greyed';
-  return chroma < MIDDLING ? 'of middling strength' : 'strong';
+  if (chroma < NEUTRAL) return say`neutral`;
+  if (chroma < GREYED) return say`greyed`;
+  return chroma < MIDDLING ? say`of middling strength` : say`strong`;
 }
 
 /** `warm`, `cool`, or `neither warm nor cool`. @param warmCool units near C*ab. */
 export function temperatureWords(warmCool: number): string {
-  if (Math.abs(warmCool) < NEUTRAL) return 'neither warm nor cool';
-  return warmCool > 0 ? 'warm' : 'cool';
+  if (Math.abs(warmCool) < NEUTRAL) return say`neither warm nor cool`;
+  return warmCool > 0 ? say`warm` : say`cool`;
 }
 
 /** Half a 90 % interval of the L* of one patch by itself; 0 for a reference. */
@@ -57,6 +59,10 @@ function deviations(from: PatchSource, to: PatchSource): { L: number; ab: number
     ab: Math.hypot(one?.absoluteAb ?? 0, other?.absoluteAb ?? 0),
   };
 }
+
+/** Said of the value of two patches that cannot be told apart, and of two that are about alike: a sentence goes on differently. */
+export const TOO_NEAR = say`too near in value for this photo to tell`;
+export const SAME_VALUE = say`about the same value`;
 
 export interface PatchDifference {
   /** For example `a step darker`, `cooler`, `about as strong`: how the second stands to the first. */
@@ -89,16 +95,16 @@ export function patchDifference(from: PatchSource, to: PatchSource): PatchDiffer
   const [one, other] = [from.patch, to.patch];
   const lightness = other.lab.L - one.lab.L;
   if (trust === 'C') {
-    const same = 'too near in value for this photo to tell';
-    return { words: [direction(lightness, leastL, ['lighter', 'darker', same])], figures: null, trust };
+    const words = [direction(lightness, leastL, [say`lighter`, say`darker`, TOO_NEAR])];
+    return { words, figures: null, trust };
   }
   const chroma = other.chroma - one.chroma;
   const warmCool = other.warmCool - one.warmCool;
   const amount = stepsInWords(lightness, trust === 'B' ? 0.5 : 0.25);
   const words = [
-    direction(lightness, leastL, [`${amount} lighter`, `${amount} darker`, 'about the same value']),
-    direction(warmCool, leastAb, ['warmer', 'cooler', 'about as warm or cool']),
-    direction(chroma, leastAb, ['stronger', 'greyer', 'about as strong']),
+    direction(lightness, leastL, [say`${amount} lighter`, say`${amount} darker`, SAME_VALUE]),
+    direction(warmCool, leastAb, [say`warmer`, say`cooler`, say`about as warm or cool`]),
+    direction(chroma, leastAb, [say`stronger`, say`greyer`, say`about as strong`]),
   ];
   return {
     words,

@@ -6,6 +6,7 @@
  * are not given. L*, a* and b* stay, as bounds.
  */
 import { CLIP } from '../image/raster.ts';
+import { say } from '../say/say.ts';
 
 const MOST_CLIPPED = 0.3;
 /** Percentiles beyond which clipped pixels reach the lights and darks (5th and 95th). */
@@ -22,28 +23,29 @@ export interface Clipping {
   readonly notes: string[];
 }
 
+/** In percent, its sign left out. */
 function percent(share: number): string {
-  return `${(share * 100).toFixed(share < 0.1 ? 1 : 0)} %`;
+  return (share * 100).toFixed(share < 0.1 ? 1 : 0);
 }
 
 function blownNote(blown: number): string | null {
   if (blown < WORTH_SAYING) return null;
   if (blown > MOST_CLIPPED) {
-    return `${percent(blown)} of this plane is blown out: its middle and lights are at least this light, and its colour can't be told.`;
+    return say`${percent(blown)} % of this plane is blown out: its middle and lights are at least this light, and its colour can't be told.`;
   }
   if (blown >= TAIL)
-    return `${percent(blown)} of this plane is blown out: its lights are at least this light.`;
-  return `${percent(blown)} of this plane is blown out and counts as at least this light.`;
+    return say`${percent(blown)} % of this plane is blown out: its lights are at least this light.`;
+  return say`${percent(blown)} % of this plane is blown out and counts as at least this light.`;
 }
 
 function crushedNote(crushed: number): string | null {
   if (crushed < WORTH_SAYING) return null;
   if (crushed > MOST_CLIPPED) {
-    return `${percent(crushed)} of this plane is lost in black: its middle and darks are at most this light, and its colour can't be told.`;
+    return say`${percent(crushed)} % of this plane is lost in black: its middle and darks are at most this light, and its colour can't be told.`;
   }
   if (crushed >= TAIL)
-    return `${percent(crushed)} of this plane is lost in black: its darks are at most this light.`;
-  return `${percent(crushed)} of this plane is lost in black and counts as at most this light.`;
+    return say`${percent(crushed)} % of this plane is lost in black: its darks are at most this light.`;
+  return say`${percent(crushed)} % of this plane is lost in black and counts as at most this light.`;
 }
 
 /** @param cells at least one. */
@@ -59,7 +61,9 @@ export function clippingOf(clipped: Uint8Array, cells: Int32Array): Clipping {
   const colourLost = blown + crushed > MOST_CLIPPED;
   const notes = [blownNote(blown), crushedNote(crushed)].filter((note) => note !== null);
   if (colourLost && blown <= MOST_CLIPPED && crushed <= MOST_CLIPPED) {
-    notes.push(`Together ${percent(blown + crushed)} of this plane is clipped, so its colour can't be told.`);
+    notes.push(
+      say`Together ${percent(blown + crushed)} % of this plane is clipped, so its colour can't be told.`,
+    );
   }
   return { blown, crushed, colourLost, notes };
 }

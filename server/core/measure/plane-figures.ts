@@ -11,6 +11,7 @@ import { warmCoolKernel } from '../colour/temperature.ts';
 import type { PlaneMeasures } from '../contract/measures.ts';
 import type { LabColour, PlaneKind } from '../contract/setup.ts';
 import { COLOUR_RANGE, LIGHTNESS_RANGE, median, percentiles, UNIT_RANGE } from '../image/percentiles.ts';
+import { say } from '../say/say.ts';
 import { clippingOf } from './clipping.ts';
 import { hueSharesOf, meanHueDeg } from './hue.ts';
 import { valuesOf } from './plane-cells.ts';
@@ -115,19 +116,21 @@ function reasonsFor(input: PlaneInput, figures: { hue: number | null; colourLost
   const { prepared, air, kind, edges, glare } = input;
   const notes: string[] = [];
   if (glare >= WORTH_SAYING)
-    notes.push(`Glare covers ${(glare * 100).toFixed(1)} % of this plane and is left out.`);
-  if (figures.hue === null && !figures.colourLost) notes.push('Too grey to have a hue.');
+    notes.push(say`Glare covers ${(glare * 100).toFixed(1)} % of this plane and is left out.`);
+  if (figures.hue === null && !figures.colourLost) notes.push(say`Too grey to have a hue.`);
   if (!prepared.pixelLightness) {
     notes.push(
-      `Detail and edges need ${DETAIL_LIMIT_PX} pixels on the long side; this picture has ${prepared.longSidePx}.`,
+      say`Detail and edges need ${DETAIL_LIMIT_PX} pixels on the long side; this picture has ${prepared.longSidePx}.`,
     );
   } else if (edges.length === 0 && kind !== 'sky') {
-    notes.push('No edge: no farther plane lies clearly behind it.');
+    notes.push(say`No edge: no farther plane lies clearly behind it.`);
   }
   if (!air)
-    notes.push('No colour of the air: too little open sky above the farthest ridge. Pick it in the picture.');
+    notes.push(
+      say`No colour of the air: too little open sky above the farthest ridge. Pick it in the picture.`,
+    );
   else if (kind === 'snow' || kind === 'built') {
-    notes.push('The share of air is not told for snow or buildings: they are pale by themselves.');
+    notes.push(say`The share of air is not told for snow or buildings: they are pale by themselves.`);
   }
   return notes;
 }
@@ -135,13 +138,13 @@ function reasonsFor(input: PlaneInput, figures: { hue: number | null; colourLost
 /** Why nothing of a plane can be measured, or null. */
 function unmeasurable({ share, cells, glare }: PlaneInput): string | null {
   if (share < SMALLEST_SHARE) {
-    return `Not measured: it covers ${(share * 100).toFixed(2)} % of the picture; at least 1 % is needed.`;
+    return say`Not measured: it covers ${(share * 100).toFixed(2)} % of the picture; at least 1 % is needed.`;
   }
   if (glare > MOST_GLARE) {
-    return `Not measured: glare covers ${(glare * 100).toFixed(0)} % of it; at most 30 % may be lost. Photograph it again without the gleam.`;
+    return say`Not measured: glare covers ${(glare * 100).toFixed(0)} % of it; at most 30 % may be lost. Photograph it again without the gleam.`;
   }
   return cells.length === 0
-    ? 'Not measured: it is so narrow that nothing is left inside its rim (0.6 % of the long side).'
+    ? say`Not measured: it is so narrow that nothing is left inside its rim (0.6 % of the long side).`
     : null;
 }
 

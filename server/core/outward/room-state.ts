@@ -10,6 +10,7 @@ import { declareRoots, roomKind, TEXT_ROOT } from '../live/document.ts';
 import { ROOT_KEYS, type RoomName } from '../live/layout.ts';
 import { SHAPES, textFits } from '../live/shapes.ts';
 import { Problem } from '../problem.ts';
+import { say } from '../say/say.ts';
 
 const Part = z.union([z.strictObject({ text: z.string() }), z.strictObject({ value: z.json() })]);
 /** One entry of a root map: a plain value, or a map whose parts are plain values and texts. */
@@ -97,8 +98,7 @@ function fitsLayout(doc: Y.Doc, room: RoomName): boolean {
 function unfit(room: RoomName): Problem {
   return new Problem(
     'archive-refused',
-    `This archive holds something in the room ${room} that no board can hold, so nothing was taken from it. Take a ` +
-      'fresh one from where it was made, and try again.',
+    say`This archive holds something in the room ${room} that no board can hold, so nothing was taken from it. Take a fresh one from where it was made, and try again.`,
   );
 }
 

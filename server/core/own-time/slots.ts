@@ -4,11 +4,20 @@
  * In the flow: phrase + mark's plane and the measured card there -> [slots] -> field. Pure.
  */
 
+import { LANGUAGE } from '../say/language.ts';
+
 export const SLOTS = ['plane', 'part', 'amount'] as const;
 export type Slot = (typeof SLOTS)[number];
 export type SlotWords = Partial<Record<Slot, string>>;
 
-const GAP = /\{(plane|part|amount)\}/g;
+/** The gaps as the house writes them; the English ones are understood in every house. */
+const NAMES: Readonly<Record<string, Slot>> = {
+  plane: 'plane',
+  part: 'part',
+  amount: 'amount',
+  ...(LANGUAGE === 'de' ? ({ Ebene: 'plane', Teil: 'part', Maß: 'amount' } as const) : {}),
+};
+const GAP = new RegExp(`\\{(${Object.keys(NAMES).join('|')})\\}`, 'g');
 
 /** What came of a phrase. `gap` is where the first slot still stands that nothing filled, from and to. */
 export interface Filled {
@@ -18,8 +27,9 @@ export interface Filled {
 
 /** A slot that is not known stays as it is written; one at the head of the phrase is given a capital. */
 export function fillSlots(phrase: string, known: SlotWords): Filled {
-  const words = phrase.replace(GAP, (gap, slot: Slot, at: number) => {
-    const filled = known[slot];
+  const words = phrase.replace(GAP, (gap, name: string, at: number) => {
+    const slot = NAMES[name];
+    const filled = slot && known[slot];
     if (!filled) return gap;
     return at === 0 ? filled.charAt(0).toUpperCase() + filled.slice(1) : filled;
   });

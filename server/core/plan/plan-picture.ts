@@ -9,6 +9,7 @@ import type { MeasurablePlate } from '../image/raster.ts';
 import { measurePlanes } from '../measure/measure-planes.ts';
 import { prepareMeasurable } from '../measure/prepare.ts';
 import { proposePlanes } from '../planes/propose/propose.ts';
+import { say } from '../say/say.ts';
 import { type Crop, proposeCrops } from './crops/propose-crops.ts';
 import { pictureToPlan } from './ladder/picture-to-plan.ts';
 import { planLadder } from './ladder/plan-ladder.ts';
@@ -37,8 +38,8 @@ function planesOf(plate: MeasurablePlate, setup: Setup | null): Planes {
   }
   const { chosen } = proposePlanes(plate.raster);
   if (chosen.planes.length > 1) return { planes: chosen.planes, notes: [] };
-  const why = chosen.note ?? 'The photograph shows no planes behind one another.';
-  return { planes: chosen.planes, notes: [`${why} Frames and balance are given all the same.`] };
+  const why = chosen.note ?? say`The photograph shows no planes behind one another.`;
+  return { planes: chosen.planes, notes: [say`${why} Frames and balance are given all the same.`] };
 }
 
 /** Wishes that were given; what is left out is planned as usual. */

@@ -4,13 +4,14 @@
  * In the flow: sorted findings -> [cards] -> priorities. The recession family (V4, V7, C1, C2) of a far plane meets
  * on one card, as does everything else about it; advice that would undo what the card already says is left out. Pure.
  */
-import type { AdjustmentCard, CardAction, CardPart } from '../contract/critique.ts';
+import type { AdjustmentCard, CardAction } from '../contract/critique.ts';
+import { say } from '../say/say.ts';
 import { wordsOfLever } from './card-words.ts';
 import type { Found } from './find-readings.ts';
 import type { Grade } from './noise.ts';
 import type { Lever } from './rule.ts';
 import { type Move, undoesEachOther } from './undo.ts';
-import { aboutAmount, amountInWords } from './words.ts';
+import { amountInWords } from './words.ts';
 
 /** A card before it is put into words. */
 export interface Draft {
@@ -56,29 +57,24 @@ export function draftCards(readings: readonly Found[]): Draft[] {
   return [...drafts.values()];
 }
 
-const PART_WORDS: Partial<Record<CardPart, string>> = {
-  whole: 'whole plane',
-  contrast: 'light and dark',
-  shapes: 'big shapes',
-  accent: 'the strong spot',
-  photo: 'photo',
-};
-
 function actionOf({ part, direction, amountL }: Lever, grade: Grade): CardAction {
-  const { verb, how, mixes } = wordsOfLever(part, direction);
-  const about = amountL === null ? '' : aboutAmount(amountL, grade);
+  const { verb, by, how, mixes } = wordsOfLever(part, direction);
+  const amount = amountL === null ? null : amountInWords(amountL, grade);
   return {
     part,
     direction,
-    amount: amountL === null ? null : amountInWords(amountL, grade),
+    amount,
     amountL: amountL === null ? null : Math.abs(amountL),
-    words: `${PART_WORDS[part] ?? part}: ${verb}${about}`,
+    words: amount !== null && by ? by(amount) : verb,
     how,
     mixes,
   };
 }
 
-const WHERE: Record<string, string> = { photo: 'the photo of the painting', picture: 'the whole picture' };
+const WHERE: Record<string, string> = {
+  photo: say`the photo of the painting`,
+  picture: say`the whole picture`,
+};
 
 /** What `cardOf` needs besides the draft. */
 export interface CardSurroundings {

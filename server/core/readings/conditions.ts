@@ -6,20 +6,20 @@
  * 2005; the rest is common practice.
  */
 import type { Condition } from '../contract/setup.ts';
+import { say } from '../say/say.ts';
 
 export const CONDITION_REASONS: Record<Condition, string> = {
-  snow: 'Snow is lighter than the air, so with distance its lights darken and warm.',
-  'against-light':
-    'Against the light near planes turn to silhouettes, and the distance can be lighter and warmer.',
-  'low-sun': 'With a low sun the air itself is warm, so the distance warms instead of cooling.',
-  fog: 'In fog the air is grey or white, and range, edges and colour are short.',
-  'valley-mist': 'Mist lying low hides the bases and leaves the summits dark and clear.',
-  'cloud-shadow': 'A foreground in cloud shadow is darker and cooler than the middle by design.',
-  'sun-spot': 'A spot of sun makes its plane the lightest and most coloured.',
-  'clear-air': 'In very clear air little changes for many miles.',
-  smoke: 'Smoke and dust are brown or blue by what stands behind them.',
-  shallow: 'The scene is shallow: there is too little air between its planes to show.',
-  night: 'At night two or three values carry everything, and detail is gone.',
+  snow: say`Snow is lighter than the air, so with distance its lights darken and warm.`,
+  'against-light': say`Against the light near planes turn to silhouettes, and the distance can be lighter and warmer.`,
+  'low-sun': say`With a low sun the air itself is warm, so the distance warms instead of cooling.`,
+  fog: say`In fog the air is grey or white, and range, edges and colour are short.`,
+  'valley-mist': say`Mist lying low hides the bases and leaves the summits dark and clear.`,
+  'cloud-shadow': say`A foreground in cloud shadow is darker and cooler than the middle by design.`,
+  'sun-spot': say`A spot of sun makes its plane the lightest and most coloured.`,
+  'clear-air': say`In very clear air little changes for many miles.`,
+  smoke: say`Smoke and dust are brown or blue by what stands behind them.`,
+  shallow: say`The scene is shallow: there is too little air between its planes to show.`,
+  night: say`At night two or three values carry everything, and detail is gone.`,
 };
 
 /** The reasons of some conditions, for a rule's `mutedBy`. */

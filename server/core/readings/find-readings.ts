@@ -5,6 +5,7 @@
  * Sorted: speaking before muted; findings before checks before questions; rank group; severity. Pure.
  */
 import type { ReadingForm } from '../contract/critique.ts';
+import { say } from '../say/say.ts';
 import type { Finding, Rule } from './rule.ts';
 import { RULES } from './rules.ts';
 import type { Scene } from './scene.ts';
@@ -20,7 +21,7 @@ export interface Found extends Finding {
   muted: string | null;
 }
 
-const MEANT = 'The painter marked this as meant.';
+const MEANT = say`The painter marked this as meant.`;
 
 function conditionReason(scene: Scene, rule: Rule, finding: Finding): string | null {
   for (const condition of scene.setup.conditions) {
@@ -34,7 +35,7 @@ function unreliableReason(scene: Scene, finding: Finding): string | null {
   // A plan is the painter's own figures: the photograph's faults do not reach it.
   if (scene.document.target !== 'reference') return null;
   const plane = scene.planes.find(({ name, unreliable }) => unreliable && finding.restsOn.includes(name));
-  return plane ? `The photo is not to be trusted at the ${plane.label}, says the teacher.` : null;
+  return plane ? say`The photo is not to be trusted at the ${plane.label}, says the teacher.` : null;
 }
 
 /** Meant everywhere (`V4`), or on a plane that this finding is about (`V4/massif`). */

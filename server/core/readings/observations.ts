@@ -7,10 +7,12 @@
 import type { Observation } from '../contract/critique.ts';
 import { fitKeyAndSpan } from '../gaps/fit.ts';
 import { median } from '../image/percentiles.ts';
+import { say } from '../say/say.ts';
 import { shows } from './gate.ts';
 import { MORE_AIR, recessionAchieved } from './recession-achieved.ts';
 import type { Scene } from './scene.ts';
-import { aboutAmount, shortName } from './words.ts';
+import { inTarget, thanTarget } from './target-words.ts';
+import { amountInWords, shortName } from './words.ts';
 
 const KEY_L = 5;
 const SPAN = 0.15;
@@ -22,9 +24,19 @@ const LEAST_SHARE = 0.02;
 
 function withheld(scene: Scene): Observation[] {
   if (scene.noise.grade !== 'C') return [];
-  const sentence =
-    'Colour readings and amounts are withheld: without a grey or white to trust, only the order of things is said.';
+  const sentence = say`Colour readings and amounts are withheld: without a grey or white to trust, only the order of things is said.`;
   return [{ id: 'withheld', planes: [], sentence }];
+}
+
+function keyWords(higher: boolean, than: string, amount: string | null): string {
+  if (amount === null) {
+    return higher
+      ? say`The painting sits in a higher key ${than}. That is a choice.`
+      : say`The painting sits in a lower key ${than}. That is a choice.`;
+  }
+  return higher
+    ? say`The painting sits in a higher key ${than}, by about ${amount}. That is a choice.`
+    : say`The painting sits in a lower key ${than}, by about ${amount}. That is a choice.`;
 }
 
 function keyAndSpan(scene: Scene): Observation[] {
@@ -37,14 +49,16 @@ function keyAndSpan(scene: Scene): Observation[] {
   const raised = key + (span - 1) * middle;
   const range = Math.max(...pairs.map(([r]) => r)) - Math.min(...pairs.map(([r]) => r));
   const found: Observation[] = [];
-  const than = `than the ${scene.targetWord}`;
+  const than = thanTarget(scene);
   if (shows(Math.abs(raised), KEY_L, scene.noise.absoluteL)) {
-    const amount = aboutAmount(raised, scene.noise.grade);
-    const sentence = `The painting sits in a ${raised > 0 ? 'higher' : 'lower'} key ${than}${amount && `, by${amount}`}. That is a choice.`;
-    found.push({ id: 'key', planes: [], sentence });
+    const amount = amountInWords(raised, scene.noise.grade);
+    found.push({ id: 'key', planes: [], sentence: keyWords(raised > 0, than, amount) });
   }
   if (shows(Math.abs(span - 1), SPAN, scene.noise.relationL / Math.max(range, 1))) {
-    const sentence = `The painting uses a ${span > 1 ? 'wider' : 'narrower'} span of values ${than}. That is a choice.`;
+    const sentence =
+      span > 1
+        ? say`The painting uses a wider span of values ${than}. That is a choice.`
+        : say`The painting uses a narrower span of values ${than}. That is a choice.`;
     found.push({ id: 'span', planes: [], sentence });
   }
   return found;
@@ -61,7 +75,10 @@ function colourTurned(scene: Scene): Observation[] {
   const typical = median(logs.map(({ chroma }) => chroma));
   if (turned === null || typical === null || logs.length < 3) return [];
   if (!shows(Math.abs(turned), CHROMA_LOG, scene.noise.absoluteAb / Math.max(typical, 5))) return [];
-  const sentence = `Colour is ${turned > 0 ? 'stronger' : 'quieter'} all over than in the ${scene.targetWord}. That is a choice.`;
+  const sentence =
+    turned > 0
+      ? say`Colour is stronger all over than ${inTarget(scene)}. That is a choice.`
+      : say`Colour is quieter all over than ${inTarget(scene)}. That is a choice.`;
   return [{ id: 'colour', planes: [], sentence }];
 }
 
@@ -69,7 +86,7 @@ function moreAir(scene: Scene): Observation[] {
   return scene.document.planes.flatMap((plane, index) => {
     const achieved = recessionAchieved(plane.recession, scene.document.capture.grade);
     if (achieved === null || achieved <= MORE_AIR) return [];
-    const sentence = `You used more air than the ${scene.targetWord} on the ${shortName(plane.name, index)}.`;
+    const sentence = say`You used more air ${thanTarget(scene)} on the ${shortName(plane.name, index)}.`;
     return [{ id: 'air' as const, planes: [plane.name], sentence }];
   });
 }
@@ -83,11 +100,15 @@ function roomAndSize(scene: Scene): Observation[] {
     const times = Math.sqrt(p / r);
     const kind = scene.planes.find(({ name }) => name === plane.name)?.kind;
     if (kind !== 'sky' && times >= SIZE) {
-      const sentence = `The ${label} is about ${times.toFixed(1)} times as large as in the reference.`;
+      const sentence = say`The ${label} is about ${times.toFixed(1)} times as large as in the reference.`;
       return [{ id: 'size', planes: [plane.name], sentence }];
     }
     if (Math.abs(p - r) < ROOM) return [];
-    const sentence = `The ${label} takes ${p > r ? 'more' : 'less'} room than in the reference: ${Math.round(p * 100)} % instead of ${Math.round(r * 100)} %.`;
+    const [takes, took] = [Math.round(p * 100), Math.round(r * 100)];
+    const sentence =
+      p > r
+        ? say`The ${label} takes more room than in the reference: ${takes} % instead of ${took} %.`
+        : say`The ${label} takes less room than in the reference: ${takes} % instead of ${took} %.`;
     return [{ id: 'room', planes: [plane.name], sentence }];
   });
 }

@@ -7,6 +7,7 @@
 import type { MeasureDocument, PlaneResult } from '../contract/measures.ts';
 import { speaksOfAmounts } from '../gaps/gap-words.ts';
 import { median } from '../image/percentiles.ts';
+import { say } from '../say/say.ts';
 import { recessionAchieved } from './recession-achieved.ts';
 
 type PhotoGrade = MeasureDocument['capture']['grade'];
@@ -42,9 +43,9 @@ export function achievedOf(plane: PlaneResult, grade: PhotoGrade): Achieved | nu
 }
 
 const TARGET: Record<MeasureDocument['target'], { of: string; as: string }> = {
-  reference: { of: 'of the reference’s way', as: 'in the reference' },
-  plan: { of: 'of the planned way', as: 'planned' },
-  none: { of: 'of the way', as: 'meant' },
+  reference: { of: say`of the reference’s way`, as: say`in the reference` },
+  plan: { of: say`of the planned way`, as: say`planned` },
+  none: { of: say`of the way`, as: say`meant` },
 };
 
 /** How far something goes back compared with its target; parts are `a quarter` to `three quarters` of the way. */
@@ -74,13 +75,14 @@ export function recessionWords(
   const { of, as } = TARGET[target];
   const extent = extentOf(achieved, grade);
   if (!speaksOfAmounts(grade)) {
-    return extent === 'as far'
-      ? `goes back as far as ${as}, as far as this photo tells`
-      : `goes back ${extent} than ${as}`;
+    if (extent === 'as far') return say`goes back as far as ${as}, as far as this photo tells`;
+    return extent === 'farther' ? say`goes back farther than ${as}` : say`goes back less far than ${as}`;
   }
-  if (extent === 'as far') return `goes back into the air as far as ${as}`;
-  if (extent === 'farther') return `goes back farther into the air than ${as}`;
-  if (extent === 'forward') return 'comes forward instead of going back';
-  if (extent === 'hardly') return 'hardly goes back into the air';
-  return `goes about ${extent} ${of} back into the air`;
+  if (extent === 'as far') return say`goes back into the air as far as ${as}`;
+  if (extent === 'farther') return say`goes back farther into the air than ${as}`;
+  if (extent === 'forward') return say`comes forward instead of going back`;
+  if (extent === 'a quarter') return say`goes about a quarter ${of} back into the air`;
+  if (extent === 'half') return say`goes about half ${of} back into the air`;
+  if (extent === 'three quarters') return say`goes about three quarters ${of} back into the air`;
+  return say`hardly goes back into the air`;
 }

@@ -5,9 +5,10 @@
  * In the flow: measured document -> [without-mixing] -> handler, instant preview. Pure.
  */
 import type { AdjustmentCard, CardAction } from '../contract/critique.ts';
+import { say } from '../say/say.ts';
 
 /** Said in place of a hint that mixes or layers. */
-export const OWN_WAY = 'Try it in your own way, a little at a time, and ask your teacher which paint to use.';
+export const OWN_WAY = say`Try it in your own way, a little at a time, and ask your teacher which paint to use.`;
 
 /** @param document Anything that carries cards. @returns The same where no card mixes. */
 export function withoutMixing<Document extends { cards?: AdjustmentCard[] }>(document: Document): Document {

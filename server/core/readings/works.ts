@@ -4,9 +4,11 @@
  * In the flow: scene + readings -> [works] -> document. A plane that a speaking finding is about is praised only when
  * all are. Pure. Source: Hattie & Timperley 2007; common practice of critiques (strengths first).
  */
+import { say } from '../say/say.ts';
 import type { Found } from './find-readings.ts';
 import { residuals } from './rules/value-order.ts';
 import type { Scene, ScenePlane } from './scene.ts';
+import { inTarget } from './target-words.ts';
 
 export interface Works {
   /** Full name, as in the document. */
@@ -53,13 +55,14 @@ const KEPT_L = 5;
 function sentenceFor(scene: Scene, plane: ScenePlane): string {
   const at = scene.planes.indexOf(plane);
   const [far, near] = [scene.planes[at - 1], scene.planes[at + 1]];
-  if (!scene.hasTarget) return `The ${plane.label} stands clear of its neighbours in value. Keep that.`;
+  if (!scene.hasTarget) return say`The ${plane.label} stands clear of its neighbours in value. Keep that.`;
   if (far && near) {
-    return `The ${plane.label} sits between the ${far.label} and the ${near.label} just as in the ${scene.targetWord}. Keep that.`;
+    return say`The ${plane.label} sits between the ${far.label} and the ${near.label} just as ${inTarget(scene)}. Keep that.`;
   }
   const beside = far ?? near;
-  const to = beside ? `keeps its step to the ${beside.label}` : 'keeps its value';
-  return `The ${plane.label} ${to}, just as in the ${scene.targetWord}. Keep that.`;
+  return beside
+    ? say`The ${plane.label} keeps its step to the ${beside.label}, just as ${inTarget(scene)}. Keep that.`
+    : say`The ${plane.label} keeps its value, just as ${inTarget(scene)}. Keep that.`;
 }
 
 /** @returns null only when no plane could be compared at all. */
@@ -75,7 +78,7 @@ export function worksOf(scene: Scene, readings: readonly Found[]): Works | null 
   if (!best) return null;
   const sentence =
     blamed.has(best.name) || (departed.get(best) ?? 0) > KEPT_L
-      ? `The ${best.label} keeps its value best of all the planes. Build on that.`
+      ? say`The ${best.label} keeps its value best of all the planes. Build on that.`
       : sentenceFor(scene, best);
   return { plane: best.name, sentence };
 }

@@ -12,6 +12,7 @@ import type { Card } from '../contract/setup.ts';
 import { apply3, type Triple } from '../geometry/matrix3.ts';
 import { CLIP, clipOf, type EncodedRaster } from '../image/raster.ts';
 import { Problem } from '../problem.ts';
+import { say } from '../say/say.ts';
 
 /** Part of a box, in the middle, that is looked at. */
 const CENTRAL = 0.8;
@@ -47,7 +48,7 @@ function pixelBox(card: Card, raster: EncodedRaster, number: number) {
   if (!valid) {
     throw new Problem(
       'card-invalid',
-      `Card ${number} has the box ${card.box.join(', ')}. A box is left, top, right, bottom, each 0 to 1 of the photo; draw it again.`,
+      say`Card ${number} has the box ${x0}, ${y0}, ${x1}, ${y1}. A box is left, top, right, bottom, each 0 to 1 of the photo; draw it again.`,
     );
   }
   const rim = (1 - CENTRAL) / 2;
@@ -59,7 +60,7 @@ function pixelBox(card: Card, raster: EncodedRaster, number: number) {
   if (pixels < FEWEST_PIXELS) {
     throw new Problem(
       'card-invalid',
-      `Card ${number} covers ${pixels} pixels in its middle; at least ${FEWEST_PIXELS} are needed. Draw a larger box.`,
+      say`Card ${number} covers ${pixels} pixels in its middle; at least ${FEWEST_PIXELS} are needed. Draw a larger box.`,
     );
   }
   return { left, right, top, bottom, pixels };
@@ -105,13 +106,13 @@ function awayFromLamps(rgb: Triple): number {
 function faultOf(mean: Triple, number: number): string | null {
   const [least, most] = [Math.min(...mean), Math.max(...mean)];
   if (most < DARKEST || least < DARKEST / 10) {
-    return `Card ${number} is left out: it is nearly black (${(least * 100).toFixed(2)} % of white), so it tells nothing about the light.`;
+    return say`Card ${number} is left out: it is nearly black (${(least * 100).toFixed(2)} % of white), so it tells nothing about the light.`;
   }
   if (most / least > STRONGEST_CAST) {
-    return `Card ${number} is left out: its strongest channel is ${(most / least).toFixed(0)} times its weakest, so it is no neutral card. Check its box.`;
+    return say`Card ${number} is left out: its strongest channel is ${(most / least).toFixed(0)} times its weakest, so it is no neutral card. Check its box.`;
   }
   if (awayFromLamps(mean) > OFF_LOCUS) {
-    return `Card ${number} is left out: it has a colour that no lamp gives a grey, so it is no neutral card. Check its box.`;
+    return say`Card ${number} is left out: it has a colour that no lamp gives a grey, so it is no neutral card. Check its box.`;
   }
   return null;
 }
@@ -129,7 +130,7 @@ export function readCards(raster: EncodedRaster, cards: readonly Card[]): CardSa
     if (clipped > MOST_CLIPPED) {
       clippedCards++;
       reasons.push(
-        `Card ${number} is left out: ${(clipped * 100).toFixed(0)} % of it is clipped. Expose the photo a little darker.`,
+        say`Card ${number} is left out: ${(clipped * 100).toFixed(0)} % of it is clipped. Expose the photo a little darker.`,
       );
       return [];
     }

@@ -12,6 +12,7 @@ import type { Card } from '../contract/setup.ts';
 import type { Corners } from '../geometry/homography.ts';
 import { apply3, type Triple } from '../geometry/matrix3.ts';
 import type { EncodedRaster } from '../image/raster.ts';
+import { say } from '../say/say.ts';
 import { readBorder } from './border-light.ts';
 import { type CardSamples, type LightSample, readCards } from './card-samples.ts';
 import { fitPlane } from './fit-plane.ts';
@@ -92,13 +93,13 @@ function disagreement({ samples }: CardSamples, apart: number | null): string | 
   const sorted = [...samples].sort((one, other) => level(one) - level(other));
   const [first, last] = [sorted[0], sorted.at(-1)];
   if (!first || !last || first === last) return null;
-  const names = [first.number, last.number].sort((p, q) => p - q).join(' and ');
+  const [one, other] = [first.number, last.number].sort((p, q) => p - q) as [number, number]; // two of them
   const factor = Math.exp(level(last) - level(first));
   if (factor > DISAGREE) {
-    return `Cards ${names} disagree: one would stand in ${factor.toFixed(1)} times the light of the other, so none of them is used. Check which is grey and which is white.`;
+    return say`Cards ${one} and ${other} disagree: one would stand in ${factor.toFixed(1)} times the light of the other, so none of them is used. Check which is grey and which is white.`;
   }
   if ((apart ?? 0) > DISAGREE_AB) {
-    return `Two cards disagree: their colours lie ${(apart ?? 0).toFixed(0)} apart in a*, b*, so none of them is used. Check that each box lies on a neutral card.`;
+    return say`Two cards disagree: their colours lie ${(apart ?? 0).toFixed(0)} apart in a*, b*, so none of them is used. Check that each box lies on a neutral card.`;
   }
   return null;
 }

@@ -7,29 +7,35 @@
  */
 import { chromaOf } from '../colour/lab.ts';
 import type { LabColour } from '../contract/setup.ts';
+import { say } from '../say/say.ts';
 
-/** Up to which L* each word goes. */
-const LIGHTNESS: readonly [number, string][] = [
-  [20, 'very dark'],
-  [40, 'dark'],
-  [60, 'middle'],
-  [80, 'light'],
-  [Number.POSITIVE_INFINITY, 'very light'],
+type Coloured = (colour: string) => string;
+
+/** Up to which L* each word goes: before a plain colour, and before one that has its own word for how strong it is. */
+const LIGHTNESS: readonly [number, { plain: Coloured; apart: Coloured }][] = [
+  [20, { plain: (colour) => say`very dark ${colour}`, apart: (colour) => say`very dark, ${colour}` }],
+  [40, { plain: (colour) => say`dark ${colour}`, apart: (colour) => say`dark, ${colour}` }],
+  [60, { plain: (colour) => say`middle ${colour}`, apart: (colour) => say`middle, ${colour}` }],
+  [80, { plain: (colour) => say`light ${colour}`, apart: (colour) => say`light, ${colour}` }],
+  [
+    Number.POSITIVE_INFINITY,
+    { plain: (colour) => say`very light ${colour}`, apart: (colour) => say`very light, ${colour}` },
+  ],
 ];
 
 /** Up to which hue angle, degrees, each name goes. */
 const HUES: readonly [number, string][] = [
-  [20, 'red-violet'],
-  [42, 'red'],
-  [76, 'orange'],
-  [100, 'yellow'],
-  [130, 'yellow-green'],
-  [170, 'green'],
-  [225, 'blue-green'],
-  [275, 'blue'],
-  [309, 'blue-violet'],
-  [330, 'violet'],
-  [360, 'red-violet'],
+  [20, say`red-violet`],
+  [42, say`red`],
+  [76, say`orange`],
+  [100, say`yellow`],
+  [130, say`yellow-green`],
+  [170, say`green`],
+  [225, say`blue-green`],
+  [275, say`blue`],
+  [309, say`blue-violet`],
+  [330, say`violet`],
+  [360, say`red-violet`],
 ];
 
 /** C*ab below which a colour is grey, greyed; above the last, strong. */
@@ -37,16 +43,17 @@ const GREY = 4;
 const GREYED = 16;
 const STRONG = 36;
 
-function upTo(words: readonly [number, string][], amount: number): string {
-  return words.find(([bound]) => amount < bound)?.[1] ?? '';
+/** The last where none goes up to it, for an amount that is no number. */
+function upTo<Word>(words: readonly [number, Word][], amount: number): Word {
+  return (words.find(([bound]) => amount < bound) ?? (words.at(-1) as [number, Word]))[1];
 }
 
 /** For example `light, greyed blue-violet`, `dark neutral grey`, `very light, strong yellow`. */
 export function colourWords({ L, a, b }: LabColour): string {
-  const light = upTo(LIGHTNESS, L);
+  const { plain, apart } = upTo(LIGHTNESS, L);
   const chroma = chromaOf(a, b);
-  if (chroma < GREY) return `${light} neutral grey`;
+  if (chroma < GREY) return plain(say`neutral grey`);
   const hue = upTo(HUES, ((Math.atan2(b, a) * 180) / Math.PI + 360) % 360);
-  if (chroma < GREYED) return `${light}, greyed ${hue}`;
-  return chroma < STRONG ? `${light} ${hue}` : `${light}, strong ${hue}`;
+  if (chroma < GREYED) return apart(say`greyed ${hue}`);
+  return chroma < STRONG ? plain(hue) : apart(say`strong ${hue}`);
 }

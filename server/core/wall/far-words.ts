@@ -10,6 +10,7 @@ import { speaksOfAmounts } from '../gaps/gap-words.ts';
 import { stepsInWords } from '../look/nine-steps.ts';
 import { Noise } from '../readings/noise.ts';
 import { type Extent, extentOf } from '../readings/recession-words.ts';
+import { say } from '../say/say.ts';
 
 export interface Far {
   /** Name of the plane that is spoken of. */
@@ -22,40 +23,64 @@ type Grade = MeasureDocument['capture']['grade'];
 type Target = MeasureDocument['target'];
 type Part = 'darks' | 'chroma' | 'air';
 
-const TARGET: Record<Target, { in: string; way: string }> = {
-  reference: { in: 'in the reference', way: 'the reference’s way' },
-  plan: { in: 'planned', way: 'the planned way' },
-  none: { in: 'meant', way: 'the way' },
+const TARGET: Record<Exclude<Target, 'none'>, { as: string; way: string }> = {
+  reference: { as: say`in the reference`, way: say`the reference’s way` },
+  plan: { as: say`planned`, way: say`the planned way` },
 };
 
-/** What each part does when a plane goes back. */
+type PartWay = 'a quarter' | 'half' | 'three quarters';
+
+/** How much of a way. */
+const PART_OF: Record<PartWay, (way: string) => string> = {
+  'a quarter': (way) => say`a quarter of ${way}`,
+  half: (way) => say`half of ${way}`,
+  'three quarters': (way) => say`three quarters of ${way}`,
+};
+
+/** What each part does when a plane goes back. @param as As what. @param stretch Of the target's way. */
 const DOES: Record<
   Part,
-  Record<Exclude<Extent, 'a quarter' | 'half' | 'three quarters'> | 'part', string>
+  {
+    as: Record<'as far' | 'farther' | 'less far', (as: string) => string>;
+    alone: Record<'forward' | 'hardly', string>;
+    part: (stretch: string) => string;
+  }
 > = {
   darks: {
-    'as far': 'Its darks lift as far as %in.',
-    farther: 'Its darks lift farther than %in.',
-    'less far': 'Its darks lift less far than %in.',
-    forward: 'Its darks are heavier than those in front of it.',
-    hardly: 'Its darks hardly lift.',
-    part: 'Its darks lift about %part of %way.',
+    as: {
+      'as far': (as) => say`Its darks lift as far as ${as}.`,
+      farther: (as) => say`Its darks lift farther than ${as}.`,
+      'less far': (as) => say`Its darks lift less far than ${as}.`,
+    },
+    alone: {
+      forward: say`Its darks are heavier than those in front of it.`,
+      hardly: say`Its darks hardly lift.`,
+    },
+    part: (stretch) => say`Its darks lift about ${stretch}.`,
   },
   chroma: {
-    'as far': 'Its colour greys as far as %in.',
-    farther: 'Its colour greys farther than %in.',
-    'less far': 'Its colour greys less far than %in.',
-    forward: 'Its colour grows stronger instead of greying.',
-    hardly: 'Its colour hardly greys.',
-    part: 'Its colour greys about %part of %way.',
+    as: {
+      'as far': (as) => say`Its colour greys as far as ${as}.`,
+      farther: (as) => say`Its colour greys farther than ${as}.`,
+      'less far': (as) => say`Its colour greys less far than ${as}.`,
+    },
+    alone: {
+      forward: say`Its colour grows stronger instead of greying.`,
+      hardly: say`Its colour hardly greys.`,
+    },
+    part: (stretch) => say`Its colour greys about ${stretch}.`,
   },
   air: {
-    'as far': 'It nears the colour of the air as far as %in.',
-    farther: 'It nears the colour of the air farther than %in.',
-    'less far': 'It nears the colour of the air less far than %in.',
-    forward: 'It leaves the colour of the air instead of nearing it.',
-    hardly: 'It hardly nears the colour of the air.',
-    part: 'It goes about %part of %way toward the colour of the air.',
+    as: {
+      'as far': (as) => say`It nears the colour of the air as far as ${as}.`,
+      farther: (as) => say`It nears the colour of the air farther than ${as}.`,
+      'less far': (as) => say`It nears the colour of the air less far than ${as}.`,
+    },
+    alone: {
+      forward: say`It leaves the colour of the air instead of nearing it.`,
+      hardly: say`It hardly nears the colour of the air.`,
+    },
+    part: (stretch) => say`It goes about ${stretch} toward the colour of the air.`,
   },
 };
 
@@ -90,7 +115,11 @@ function ownFar(
   return planes.find((plane) => plane !== near && plane.painting.dark !== null && !skies.has(plane.name));
 }
 
-function againstTarget({ recession, doubt }: PlaneResult, target: Target, grade: Grade): string[] {
+function againstTarget(
+  { recession, doubt }: PlaneResult,
+  target: Exclude<Target, 'none'>,
+  grade: Grade,
+): string[] {
   const parts: readonly Part[] = speaksOfAmounts(grade) ? ['darks', 'chroma', 'air'] : ['darks'];
   return parts.flatMap((part) => {
     const figure = recession?.[part] ?? null;
@@ -100,13 +129,20 @@ function againstTarget({ recession, doubt }: PlaneResult, target: Target, grade:
   });
 }
 
-function filled(part: Part, extent: Extent, target: Target): string {
+function filled(part: Part, extent: Extent, target: Exclude<Target, 'none'>): string {
   const words = DOES[part];
-  const isPart = extent === 'a quarter' || extent === 'half' || extent === 'three quarters';
-  return (isPart ? words.part : words[extent])
-    .replace('%in', TARGET[target].in)
-    .replace('%way', TARGET[target].way)
-    .replace('%part', extent);
+  const { as, way } = TARGET[target];
+  switch (extent) {
+    case 'a quarter':
+    case 'half':
+    case 'three quarters':
+      return words.part(PART_OF[extent](way));
+    case 'forward':
+    case 'hardly':
+      return words.alone[extent];
+    default:
+      return words.as[extent](as);
+  }
 }
 
 /** Differences smaller than this are none: L*, and units of C*ab. */
@@ -125,16 +161,27 @@ function againstNearest(far: PlaneResult, near: PlaneResult, grade: Grade): stri
   if (speaksOfAmounts(grade) && back.strong !== null && front.strong !== null) {
     const apart = back.strong - front.strong;
     const least = Math.max(SAME_AB, SURE * noise.relationAb);
-    const how = Math.abs(apart) < least ? 'about as strong as' : apart < 0 ? 'greyer than' : 'stronger than';
-    words.push(`Its colour is ${how} the nearest plane’s.`);
+    words.push(colourWords(apart, least));
   }
   return words;
 }
 
+function colourWords(apart: number, least: number): string {
+  if (Math.abs(apart) < least) return say`Its colour is about as strong as the nearest plane’s.`;
+  return apart < 0
+    ? say`Its colour is greyer than the nearest plane’s.`
+    : say`Its colour is stronger than the nearest plane’s.`;
+}
+
 function darksWords(apart: number, least: number, grade: Grade): string {
-  if (Math.abs(apart) < least) return 'Its darks are about as dark as the nearest plane’s.';
-  const how = apart > 0 ? 'lighter' : 'darker';
-  if (!speaksOfAmounts(grade)) return `Its darks are ${how} than the nearest plane’s.`;
+  if (Math.abs(apart) < least) return say`Its darks are about as dark as the nearest plane’s.`;
+  if (!speaksOfAmounts(grade)) {
+    return apart > 0
+      ? say`Its darks are lighter than the nearest plane’s.`
+      : say`Its darks are darker than the nearest plane’s.`;
+  }
   const amount = stepsInWords(apart, grade === 'A' ? 0.25 : 0.5);
-  return `Its darks are ${amount} ${how} than the nearest plane’s.`;
+  return apart > 0
+    ? say`Its darks are ${amount} lighter than the nearest plane’s.`
+    : say`Its darks are ${amount} darker than the nearest plane’s.`;
 }

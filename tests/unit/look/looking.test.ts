@@ -3,9 +3,9 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { mirroredFrame, plainFrame, squaredFrame } from '#app/_easel/frame.ts';
 import { HoverStore } from '#app/_look/hover-store.ts';
 import { forgetGuesses, keepGuess, keepScreen, keptGuesses, keptScreen } from '#app/_look/kept.ts';
-import { lookWords } from '#app/_words/en-look.ts';
 import { LETTER_KEYS, letterAction } from '#app/_workspace/key-map.ts';
 import { KEY_WORDS } from '#app/_workspace/key-words.ts';
+import { lookWords } from '#words/look.ts';
 
 describe('a mirrored frame', () => {
   it('changes left and right over, and back', () => {

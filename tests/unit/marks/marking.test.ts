@@ -15,7 +15,6 @@ import {
 } from '#app/_marks/mark-filter.ts';
 import { arrowPath, spotWords } from '#app/_marks/mark-shape.ts';
 import { readingWords } from '#app/_talk/patch-words.tsx';
-import { markWords } from '#app/_words/en-marks.ts';
 import { declareRoots, documentFrom } from '#server/core/live/document.ts';
 import { MARK_KINDS, ROOT_KEYS } from '#server/core/live/layout.ts';
 import { MARK_POINTS } from '#server/core/live/mark-kinds.ts';
@@ -25,6 +24,7 @@ import { readNods, setNod } from '#server/core/live/nods.ts';
 import { markState } from '#server/core/live/remarks.ts';
 import { greyOf } from '#server/core/look/nine-steps.ts';
 import { patchReading, trustNow } from '#server/core/look/patch-reading.ts';
+import { markWords } from '#words/marks.ts';
 
 const base = { author: 'ben', pictureId: 'p', text: '', planeId: null, parent: null, at: 1 };
 const path = (count: number): Mark['points'] =>

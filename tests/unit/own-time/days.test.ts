@@ -1,9 +1,9 @@
 /** Days that are promised: only ones that exist (ISO 8601-1, 4.3.2 calendar dates), and the words for them. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { dayWords, momentWords } from '#app/_words/en-queue.ts';
 import { isDay } from '#server/core/contract/day.ts';
 import { dayAfter, dayOf, daysBetween, suggestedDay } from '#server/core/own-time/days.ts';
+import { dayWords, momentWords } from '#words/queue.ts';
 
 describe('a day', () => {
   test.each(['2024-02-29', '2026-12-31', '2000-02-29'])('%s exists', (day) => expect(isDay(day)).toBe(true));

@@ -1,8 +1,8 @@
 /** The same reading on three paintings or more is said; questions, checks and muted ones are not counted. */
 import { expect, test } from 'vitest';
-import { queueWords } from '#app/_words/en-queue.ts';
 import type { Reading } from '#server/core/contract/measures.ts';
 import { repeatedReadings } from '#server/core/own-time/repeated.ts';
+import { queueWords } from '#words/queue.ts';
 
 function reading(id: string, more: Partial<Reading> = {}): Reading {
   return { id, planes: [], severity: 1, sentence: '', why: '', source: '', muted: null, ...more };

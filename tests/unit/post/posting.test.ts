@@ -9,8 +9,8 @@ import {
 import { stateNumber } from '#app/_post/picture-names.ts';
 import { AT_A_TIME, nextPostings, type Posting, readyToStart } from '#app/_post/posting-queue.ts';
 import { initialsOf } from '#app/_ui/initials.ts';
-import { lightWords, notedWords } from '#app/_words/en-noted.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
+import { lightWords, notedWords } from '#words/noted.ts';
 
 function fileOf(sizeBytes: number): File {
   const file = new File(['x'], 'valley.jpg', { type: 'image/jpeg' });

@@ -4,9 +4,9 @@ import * as Y from 'yjs';
 import { lostWords, unsentWords } from '#app/_live/lost-words.ts';
 import { Waiting } from '#app/_live/waiting.ts';
 import { OwnHand } from '#app/_together/own-hand.ts';
-import { togetherWords } from '#app/_words/en-together.ts';
 import { declareRoots } from '#server/core/live/document.ts';
 import { editMarkText, type Mark, putMark } from '#server/core/live/marks.ts';
+import { togetherWords } from '#words/together.ts';
 
 const PLACE = { personId: 'ada', boardId: 'b', room: 'marks' } as const;
 let made = 0;

@@ -1,4 +1,5 @@
 import { Problem } from '#server/core/problem.ts';
+import { say } from '#server/core/say/say.ts';
 import { handle } from '#server/http/respond.ts';
 import { saved } from '#server/http/saved.ts';
 import { visitorOf } from '#server/http/visitor.ts';
@@ -8,6 +9,7 @@ import { ownData } from '#server/outward/own-data.ts';
 export const GET = handle(async (request) => {
   const { personId, name } = await visitorOf(request);
   const data = await ownData(personId);
-  if (!data) throw new Problem('person-not-found', 'There is nobody here with that id. Load the page again.');
+  if (!data)
+    throw new Problem('person-not-found', say`There is nobody here with that id. Load the page again.`);
   return saved(data, 'application/zip', `${name}.zip`);
 });

@@ -1,6 +1,7 @@
 import { audited } from '#server/access/audit.ts';
 import { boardAsSeen } from '#server/access/consent.ts';
 import { BoardRequest } from '#server/core/contract/requests.ts';
+import { say } from '#server/core/say/say.ts';
 import { handle, readJson } from '#server/http/respond.ts';
 import { services } from '#server/http/services.ts';
 import { boardNotFound, refuseUnlessMay, visitorOnBoard } from '#server/http/visitor.ts';
@@ -21,7 +22,7 @@ export const GET = handle<Params>(async (request, { params }) => {
 export const PATCH = handle<Params>(async (request, { params }) => {
   const { boardId } = await params;
   const { role } = await visitorOnBoard(request, boardId);
-  refuseUnlessMay(role, 'board.rename', 'Only the owner of a board and the host may rename it.');
+  refuseUnlessMay(role, 'board.rename', say`Only the owner of a board and the host may rename it.`);
   const { title } = await readJson(request, BoardRequest);
   await renameBoard(boardId, title);
   services().boardChanged(boardId);
@@ -31,7 +32,7 @@ export const PATCH = handle<Params>(async (request, { params }) => {
 export const DELETE = handle<Params>(async (request, { params }) => {
   const { boardId } = await params;
   const { visitor, role } = await visitorOnBoard(request, boardId);
-  refuseUnlessMay(role, 'board.delete', 'Only the owner of a board and the host may delete it.');
+  refuseUnlessMay(role, 'board.delete', say`Only the owner of a board and the host may delete it.`);
   const title = (await boardName(boardId)) ?? '';
   await removeBoard(boardId);
   await services().boardRemoved(boardId);

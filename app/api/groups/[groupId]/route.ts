@@ -2,6 +2,7 @@ import { audited } from '#server/access/audit.ts';
 import { groupAsSeen } from '#server/access/group-view.ts';
 import { GroupRequest } from '#server/core/contract/requests.ts';
 import type { GroupView } from '#server/core/contract/responses.ts';
+import { say } from '#server/core/say/say.ts';
 import { handle, readJson } from '#server/http/respond.ts';
 import { services } from '#server/http/services.ts';
 import { groupNotFound, refuseUnlessMay, visitorInGroup } from '#server/http/visitor.ts';
@@ -22,7 +23,7 @@ export const GET = handle<Params>(async (request, { params }): Promise<GroupView
 export const PATCH = handle<Params>(async (request, { params }) => {
   const { groupId } = await params;
   const { role } = await visitorInGroup(request, groupId);
-  refuseUnlessMay(role, 'group.rename', 'Only the owner of a group and the host may rename it.');
+  refuseUnlessMay(role, 'group.rename', say`Only the owner of a group and the host may rename it.`);
   const { name } = await readJson(request, GroupRequest);
   await renameGroup(groupId, name);
 });
@@ -31,7 +32,7 @@ export const PATCH = handle<Params>(async (request, { params }) => {
 export const DELETE = handle<Params>(async (request, { params }) => {
   const { groupId } = await params;
   const { visitor, role } = await visitorInGroup(request, groupId);
-  refuseUnlessMay(role, 'group.delete', 'Only the owner of a group and the host may delete it.');
+  refuseUnlessMay(role, 'group.delete', say`Only the owner of a group and the host may delete it.`);
   const boardIds = await boardsOf(groupId);
   const name = (await groupName(groupId)) ?? '';
   await removeGroup(groupId);

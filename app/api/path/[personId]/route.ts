@@ -1,5 +1,6 @@
 import { pathOf } from '#server/access/path.ts';
 import { Problem } from '#server/core/problem.ts';
+import { say } from '#server/core/say/say.ts';
 import { handle } from '#server/http/respond.ts';
 import { services } from '#server/http/services.ts';
 import { visitorOf } from '#server/http/visitor.ts';
@@ -14,5 +15,5 @@ export const GET = handle<Params>(async (request, { params }) => {
     compared: (pair) => services().statesCompared(pair),
   });
   if (path) return path;
-  throw new Problem('person-not-found', 'There is no such path, or it is not yours to read.');
+  throw new Problem('person-not-found', say`There is no such path, or it is not yours to read.`);
 });

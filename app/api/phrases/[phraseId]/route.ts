@@ -1,5 +1,6 @@
 import { PhraseChange } from '#server/core/contract/own-time-requests.ts';
 import { Problem } from '#server/core/problem.ts';
+import { say } from '#server/core/say/say.ts';
 import { handle, readJson } from '#server/http/respond.ts';
 import { visitorOf } from '#server/http/visitor.ts';
 import { movePhrase, removePhrase, rewritePhrase } from '#server/store/phrases.ts';
@@ -26,5 +27,5 @@ export const DELETE = handle<Params>(async (request, { params }) => {
 
 /** The same for one that is not there and one that is somebody else's. */
 function phraseNotFound(): Problem {
-  return new Problem('phrase-not-found', 'You keep no such phrase. Load your phrases again.');
+  return new Problem('phrase-not-found', say`You keep no such phrase. Load your phrases again.`);
 }

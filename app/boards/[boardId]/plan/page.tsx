@@ -3,9 +3,9 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
 import { PlanPage } from '#app/_plan/plan-page.tsx';
-import { words } from '#app/_words/en.ts';
-import { planWords } from '#app/_words/en-plan.ts';
 import { services } from '#server/http/services.ts';
+import { planWords } from '#words/plan.ts';
+import { words } from '#words/shell.ts';
 import { boardAsAsked } from '../board-as-asked.ts';
 
 interface PlanOfBoardProps {

@@ -4,8 +4,8 @@ import Link from 'next/link';
 import { notFound } from 'next/navigation';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
 import { TakeAway } from '#app/_outward/take-away.tsx';
-import { words } from '#app/_words/en.ts';
-import { outwardWords } from '#app/_words/en-outward.ts';
+import { outwardWords } from '#words/outward.ts';
+import { words } from '#words/shell.ts';
 import { boardAsAsked } from '../board-as-asked.ts';
 
 interface TakeAwayProps {

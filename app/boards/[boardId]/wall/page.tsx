@@ -5,11 +5,11 @@ import { notFound } from 'next/navigation';
 import { cache } from 'react';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
 import { WallPage } from '#app/_wall/wall-page.tsx';
-import { words } from '#app/_words/en.ts';
-import { wallWords } from '#app/_words/en-wall.ts';
 import { roleOn } from '#server/access/roles.ts';
 import { readSession } from '#server/access/session.ts';
 import { wallFor } from '#server/http/wall.ts';
+import { words } from '#words/shell.ts';
+import { wallWords } from '#words/wall.ts';
 
 interface WallOfBoardProps {
   params: Promise<{ boardId: string }>;

@@ -8,6 +8,7 @@ import type { LeftOutPart } from '../../contract/outward.ts';
 import { LiveMark, MARK_KINDS, type MarkKind, MarkPaint, MarkPatch, TEXT_LIMIT } from '../../live/layout.ts';
 import { fitsKind } from '../../live/mark-kinds.ts';
 import type { Mark } from '../../live/marks.ts';
+import { say } from '../../say/say.ts';
 import type { OntoBoard } from './onto-board.ts';
 import { placeFrom } from './place-from.ts';
 import { annotationsIn, type ReadAnnotation, readAnnotation, shown } from './read-annotation.ts';
@@ -30,13 +31,14 @@ export function fromAnnotations(found: unknown, board: OntoBoard): FromAnnotatio
   const readable: ReadAnnotation[] = [];
   for (const [at, each] of all.slice(0, MOST).entries()) {
     const read = readAnnotation(each);
-    if (typeof read === 'string') result.leftOut.push({ what: `Annotation ${at + 1}`, why: sentence(read) });
+    if (typeof read === 'string')
+      result.leftOut.push({ what: say`Annotation ${at + 1}`, why: sentence(read) });
     else readable.push(read);
   }
   if (all.length > MOST) {
     result.leftOut.push({
-      what: `Annotations ${MOST + 1} to ${all.length}`,
-      why: `At most ${MOST} are taken in at once.`,
+      what: say`Annotations ${MOST + 1} to ${all.length}`,
+      why: say`At most ${MOST} are taken in at once.`,
     });
   }
   takeAll(readable, board, result);
@@ -65,7 +67,7 @@ function takeAll(readable: readonly ReadAnnotation[], board: OntoBoard, result: 
   for (const each of waiting) {
     result.leftOut.push({
       what: whatOf(each),
-      why: 'It answers something that was left out or is not here.',
+      why: say`It answers something that was left out or is not here.`,
     });
   }
 }
@@ -94,8 +96,8 @@ function parentOf(
 }
 
 function whatOf({ id, words }: ReadAnnotation): string {
-  if (words !== '') return `“${words.length > 60 ? `${words.slice(0, 59)}…` : words}”`;
-  return id === null ? 'An annotation without words' : shown(id);
+  if (words !== '') return say`“${shown(words)}”`;
+  return id === null ? say`An annotation without words` : shown(id);
 }
 
 interface Taking {
@@ -131,8 +133,9 @@ function markFrom(
   if (typeof place === 'string') return place;
   const plane = planeOf(raw, tags, board.planes);
   const text = textOf(isSample ? withoutReading(read) : words, tags, plane);
-  if (text.length > TEXT_LIMIT) return `it has ${text.length} characters, and a remark holds ${TEXT_LIMIT}`;
-  if (reply && text === '') return 'it answers with nothing that could be taken';
+  if (text.length > TEXT_LIMIT)
+    return say`it has ${text.length} characters, and a remark holds ${TEXT_LIMIT}`;
+  if (reply && text === '') return say`it answers with nothing that could be taken`;
   const { pictureId, kind } = place;
   const fields = {
     ...{ author: board.authorId, pictureId, kind, text, planeId: plane?.id ?? null },
@@ -143,10 +146,10 @@ function markFrom(
     ...ownParts(kind, raw),
   };
   const parsed = LiveMark.safeParse(fields);
-  if (!parsed.success || !fitsKind(parsed.data)) return 'it does not fit any mark of a board';
+  if (!parsed.success || !fitsKind(parsed.data)) return say`it does not fit any mark of a board`;
   const lost = tags
     .filter((tag) => tag !== plane?.name && tag !== text)
-    .map((tag) => `its tag “${shown(tag)}” names no plane here`);
+    .map((tag) => say`its tag “${shown(tag)}” names no plane here`);
   return {
     mark: { id: board.newId(), ...parsed.data },
     passedOver: [...(place.note ? [place.note] : []), ...lost],

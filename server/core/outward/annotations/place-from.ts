@@ -4,6 +4,7 @@
  * In the flow: from-annotations -> [place-from]. A selector of text, time or a page is no place on a picture. Pure.
  */
 import type { MarkKind } from '../../live/layout.ts';
+import { say } from '../../say/say.ts';
 import { readRegion } from './media-fragment.ts';
 import type { OntoBoard } from './onto-board.ts';
 import { type ReadAnnotation, shown, typesOf } from './read-annotation.ts';
@@ -40,7 +41,7 @@ export function placeFrom(
       pictureId,
       kind: 'pin',
       points: [[0.5, 0.5]],
-      note: 'it speaks of the whole picture and stands in its middle',
+      note: say`it speaks of the whole picture and stands in its middle`,
     };
   }
   const tried = [...target.selectors].sort((one, other) => rank(one) - rank(other));
@@ -50,7 +51,7 @@ export function placeFrom(
     if (typeof shape === 'string') reasons.push(shape);
     else return fitted(pictureId, said, shape);
   }
-  return reasons[0] ?? 'it does not say where it points';
+  return reasons[0] ?? say`it does not say where it points`;
 }
 
 /** A shape is more exact than the box around it. */
@@ -68,7 +69,7 @@ function pictureOf(
   if (ours) return { pictureId: id, size: ours };
   const chosen = onto === null ? undefined : pictures.get(onto);
   if (onto !== null && chosen) return { pictureId: onto, size: chosen };
-  return `it stands on a picture that is not on this board (${shown(address)})`;
+  return say`it stands on a picture that is not on this board (${shown(address)})`;
 }
 
 /** Points as shares of the picture. */
@@ -80,21 +81,21 @@ interface Shape {
 }
 
 function shapeFrom(selector: Record<string, unknown>, size: Size): Shape | string {
-  if (selector.refinedBy !== undefined) return 'it narrows its place in a way that is not known here';
+  if (selector.refinedBy !== undefined) return say`it narrows its place in a way that is not known here`;
   const [type = 'selector'] = typesOf(selector);
   const value = selector.value ?? selector['rdf:value'];
   if (type === 'SvgSelector')
     return typeof value === 'string'
       ? svgFrom(value, size)
-      : 'its shape lies elsewhere, and nothing is fetched';
+      : say`its shape lies elsewhere, and nothing is fetched`;
   if (type === 'FragmentSelector')
-    return typeof value === 'string' ? regionFrom(value, size) : 'its place cannot be read';
-  return `it points by “${shown(type)}”, which is no place on a picture`;
+    return typeof value === 'string' ? regionFrom(value, size) : say`its place cannot be read`;
+  return say`it points by “${shown(type)}”, which is no place on a picture`;
 }
 
 function regionFrom(value: string, size: Size): Shape | string {
   const region = readRegion(value);
-  if (!region) return `its place (${shown(value)}) is no region of a picture`;
+  if (!region) return say`its place (${shown(value)}) is no region of a picture`;
   const [wide, high] = region.unit === 'percent' ? [100, 100] : [size.width, size.height];
   const [left, top] = [region.x / wide, region.y / high];
   const extent: [number, number] = [region.width / wide, region.height / high];
@@ -126,7 +127,7 @@ function svgFrom(text: string, size: Size): Shape | string {
 function fitted(pictureId: string, said: MarkKind | null, shape: Shape): Place | string {
   const { kind, points } = drawn(said, shape);
   const inside = points.every(([x, y]) => x >= 0 && x <= 1 && y >= 0 && y <= 1);
-  if (!inside && said === null) return 'it points beside the picture';
+  if (!inside && said === null) return say`it points beside the picture`;
   return { pictureId, kind, points, note: null };
 }
 

@@ -5,6 +5,7 @@
  * In the flow: JSON-LD as it came -> [read-annotation] -> from-annotations. Both spellings are read, `id` and `@id`,
  * `Annotation` and `oa:Annotation`. Pure.
  */
+import { say } from '../../say/say.ts';
 
 type Json = Record<string, unknown>;
 
@@ -40,7 +41,7 @@ export function annotationsIn(found: unknown, depth = 0): unknown[] {
 
 /** @returns What it says, or the end of a sentence that says why it cannot be taken. */
 export function readAnnotation(found: unknown): ReadAnnotation | string {
-  if (!isJson(found)) return 'it is no annotation';
+  if (!isJson(found)) return say`it is no annotation`;
   const target = readTarget(found.target ?? found['oa:hasTarget']);
   if (typeof target === 'string') return target;
   const said = readBodies(found);
@@ -81,17 +82,17 @@ function firstText(found: unknown): string | undefined {
 
 function readTarget(found: unknown): ReadAnnotation['target'] | string {
   const targets = listOf(found);
-  if (targets.length === 0) return 'it points at nothing';
-  if (targets.length > 1) return `it points at ${targets.length} things at once`;
+  if (targets.length === 0) return say`it points at nothing`;
+  if (targets.length > 1) return say`it points at ${targets.length} things at once`;
   const [target] = targets;
   if (typeof target === 'string') return addressed(target, []);
-  if (!isJson(target)) return 'it points at nothing';
+  if (!isJson(target)) return say`it points at nothing`;
   if (typesOf(target).some((type) => ['List', 'Composite', 'Independents', 'Choice'].includes(type))) {
-    return 'it points at several things at once';
+    return say`it points at several things at once`;
   }
   const source = target.source ?? target['oa:hasSource'];
   const address = typeof source === 'string' ? source : isJson(source) ? idOf(source) : idOf(target);
-  if (address === null) return 'it does not say what it points at';
+  if (address === null) return say`it does not say what it points at`;
   return addressed(address, listOf(target.selector ?? target['oa:hasSelector']).filter(isJson));
 }
 
@@ -122,7 +123,7 @@ type ReadBody = { words: string; note?: string } | { tag: string } | { why: stri
 
 function readBody(body: unknown): ReadBody {
   if (typeof body === 'string') return elsewhere(body);
-  if (!isJson(body)) return { why: 'a part of it is no words' };
+  if (!isJson(body)) return { why: say`a part of it is no words` };
   if (typesOf(body).includes('Choice')) return readBody(listOf(body.items)[0]);
   const value = body.value ?? body['rdf:value'];
   if (typeof value !== 'string') {
@@ -131,12 +132,12 @@ function readBody(body: unknown): ReadBody {
   }
   if (firstText(body.purpose)?.replace(/^oa:/, '') === 'tagging') return { tag: value };
   if (firstText(body.format ?? body['dc:format']) !== 'text/html') return { words: value };
-  return { words: plainOf(value), note: 'the form of its text was left out, the words are kept' };
+  return { words: plainOf(value), note: say`the form of its text was left out, the words are kept` };
 }
 
 function elsewhere(address: string | null): ReadBody {
-  if (address === null) return { why: 'a part of it is no words' };
-  return { why: `its words lie elsewhere (${shown(address)}), and nothing is fetched` };
+  if (address === null) return { why: say`a part of it is no words` };
+  return { why: say`its words lie elsewhere (${shown(address)}), and nothing is fetched` };
 }
 
 /** Words of a marked-up text. What comes out is text like any other, never markup. */

@@ -5,6 +5,7 @@
  * curves, transforms and several shapes are refused with a reason rather than bent. Nothing of the markup is kept.
  * Source: SVG 2 (W3C CR 2018), chapters 8 (viewBox), 9 (paths), 10 (basic shapes). Pure.
  */
+import { say } from '../../say/say.ts';
 
 type Point = [number, number];
 
@@ -45,20 +46,20 @@ const HARMLESS = new Set(['svg', 'g', 'title', 'desc', 'metadata', 'defs']);
 
 /** @returns The shape, or the end of a sentence that says why it cannot be taken. */
 export function readSvg(text: string): SvgShape | string {
-  if (text.length > LONGEST) return 'its shape is too long';
-  if (/<!DOCTYPE|<!ENTITY|<script/i.test(text)) return 'its shape is more than a shape';
+  if (text.length > LONGEST) return say`its shape is too long`;
+  if (/<!DOCTYPE|<!ENTITY|<script/i.test(text)) return say`its shape is more than a shape`;
   const tags = [...text.matchAll(/<\s*(?:[\w-]+:)?([A-Za-z]+)((?:[^>"']|"[^"]*"|'[^']*')*)>/g)];
   const named = tags.map(([, name, rest]) => ({
     name: (name ?? '').toLowerCase(),
     has: attributesIn(rest ?? ''),
   }));
   const strange = named.find(({ name }) => !SHAPES.has(name) && !HARMLESS.has(name));
-  if (strange) return `its shape holds what is no outline (${strange.name.slice(0, 20)})`;
-  if (named.some(({ has }) => has.has('transform'))) return 'its shape is moved or turned by a transform';
+  if (strange) return say`its shape holds what is no outline (${strange.name.slice(0, 20)})`;
+  if (named.some(({ has }) => has.has('transform'))) return say`its shape is moved or turned by a transform`;
   const shapes = named.filter(({ name }) => SHAPES.has(name));
   const [shape] = shapes;
-  if (!shape) return 'its shape is empty';
-  if (shapes.length > 1) return `it has ${shapes.length} shapes and a mark has one`;
+  if (!shape) return say`its shape is empty`;
+  if (shapes.length > 1) return say`it has ${shapes.length} shapes and a mark has one`;
   const read = readShape(shape.name, shape.has);
   return typeof read === 'string'
     ? read
@@ -124,13 +125,13 @@ function readShape(name: string, has: Attributes): Read {
   const radii: Point = name === 'circle' ? [number('r'), number('r')] : [number('rx'), number('ry')];
   const read = finished([[number('cx'), number('cy')]], 'round');
   return typeof read === 'string' || !radii.every(Number.isFinite)
-    ? 'its shape cannot be read'
+    ? say`its shape cannot be read`
     : { ...read, radii };
 }
 
 function finished(points: Point[], form: SvgShape['form']): Read {
   const whole = points.length > 0 && points.flat().every(Number.isFinite);
-  return whole ? { form, points } : 'its shape cannot be read';
+  return whole ? { form, points } : say`its shape cannot be read`;
 }
 
 function numbersIn(text: string): number[] {
@@ -152,11 +153,11 @@ function readPath(text: string): Read {
   for (const [, letter = '', rest = ''] of steps) {
     const wanted = letter.toUpperCase();
     if (form === 'closed' || (wanted === 'M' && points.length > 0))
-      return 'its shape has several parts and a mark has one';
+      return say`its shape has several parts and a mark has one`;
     if (wanted === 'Z') form = 'closed';
     else if ('MLHV'.includes(wanted))
       points.push(...straight(points.at(-1) ?? [0, 0], wanted, letter !== wanted, numbersIn(rest)));
-    else return 'its shape has curves, and a mark is made of straight lines';
+    else return say`its shape has curves, and a mark is made of straight lines`;
   }
   return finished(points, form);
 }

@@ -8,6 +8,7 @@
 import { chromaOf, rgbFromLab } from '../../colour/lab.ts';
 import type { LikelyAir } from '../../contract/plan-wishes.ts';
 import type { LabColour } from '../../contract/setup.ts';
+import { say } from '../../say/say.ts';
 
 export const LIKELY_AIRS = {
   /** A clear day: the horizon is a pale blue a little towards green. */
@@ -49,9 +50,9 @@ export function shownColour({ L, a, b }: LabColour): LabColour {
 export function notShown(asked: LabColour, shown: LabColour): string | null {
   const [wanted, given] = [chromaOf(asked.a, asked.b), chromaOf(shown.a, shown.b)];
   if (asked.L !== shown.L) {
-    return `The planned air has L* ${asked.L.toFixed(0)}; a screen shows 0 to 100, so it is planned with ${shown.L.toFixed(0)}.`;
+    return say`The planned air has L* ${asked.L.toFixed(0)}; a screen shows 0 to 100, so it is planned with ${shown.L.toFixed(0)}.`;
   }
   return wanted - given > 0.05
-    ? `The planned air lies outside what a screen shows: it is planned with C* ${given.toFixed(0)} instead of ${wanted.toFixed(0)}.`
+    ? say`The planned air lies outside what a screen shows: it is planned with C* ${given.toFixed(0)} instead of ${wanted.toFixed(0)}.`
     : null;
 }

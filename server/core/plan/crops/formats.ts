@@ -5,6 +5,7 @@
  * series, with their sources). Golden: (1 + sqrt 5) / 2. Pure.
  */
 import { CANVAS_SIZES, type CanvasSize } from '../../rectify/canvas-sizes.ts';
+import { say, sayValue } from '../../say/say.ts';
 
 export interface Format {
   /** `3:2`, `golden upright`, or a canvas as it is sold, `14 x 11 in`, `30P 65 x 92 cm`. */
@@ -57,6 +58,12 @@ function canvasFormats(): Format[] {
     );
   }
   return formats;
+}
+
+/** A format or canvas as it is read; its name itself is kept with the frame and stays. @param name of a `Format`. */
+export function formatInWords(name: string): string {
+  const inches = /^(.+) in$/.exec(name)?.[1];
+  return inches === undefined ? sayValue(name) : say`${inches} in`;
 }
 
 /** Plain formats first. */

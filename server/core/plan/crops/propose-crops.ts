@@ -6,6 +6,7 @@
  */
 
 import { drawLabelMap } from '../../planes/label-map.ts';
+import { say } from '../../say/say.ts';
 import type { ShapeScene } from '../shapes/shape-scene.ts';
 import { LEAST_CROP_PX } from './check-crop.ts';
 import { type Box, cropScene, nearestPlane } from './crop-scene.ts';
@@ -105,14 +106,13 @@ export function proposeCrops(scene: ShapeScene, longSidePx?: number): Crops {
     return {
       crops: [],
       notes: [
-        `The picture has ${widthPx} by ${heightPx} pixels, and a frame needs ${LEAST_CROP_PX} on its shorter side; no frames are proposed. Take a larger photograph.`,
+        say`The picture has ${widthPx} by ${heightPx} pixels, and a frame needs ${LEAST_CROP_PX} on its shorter side; no frames are proposed. Take a larger photograph.`,
       ],
     };
   }
   const seen = cropScene(scene);
   if (seen.things.length === 0) {
-    const note =
-      'Nothing in the picture stands out from its ground, so no frame is better than another; none is proposed.';
+    const note = say`Nothing in the picture stands out from its ground, so no frame is better than another; none is proposed.`;
     return { crops: [], notes: [note] };
   }
   const frames = FORMATS.flatMap(({ name, ratio, frames: most }) =>

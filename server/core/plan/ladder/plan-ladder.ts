@@ -8,6 +8,7 @@
 import type { PlaneHandle } from '../../contract/plan-wishes.ts';
 import type { LabColour, PlannedPlane } from '../../contract/setup.ts';
 import { Problem } from '../../problem.ts';
+import { say } from '../../say/say.ts';
 import type { AirChange } from '../air/through-air.ts';
 import { type Airs, plannedThrough } from './amounts.ts';
 import { type Group, groupPlanes, type Member, setsDarks } from './group-planes.ts';
@@ -44,12 +45,12 @@ export interface PlannedChange {
 
 function checkWishes({ strength, handles }: LadderWishes): void {
   if (!(Number.isFinite(strength) && strength >= 0)) {
-    throw new Problem('setup-invalid', `The strength of the planned air is 0 or more, not ${strength}.`);
+    throw new Problem('setup-invalid', say`The strength of the planned air is 0 or more, not ${strength}.`);
   }
   for (const [name, handle] of Object.entries(handles)) {
     const odd = Object.values(handle).find((figure) => !Number.isFinite(figure));
     if (odd !== undefined)
-      throw new Problem('setup-invalid', `What is set by hand for '${name}' is a number, not ${odd}.`);
+      throw new Problem('setup-invalid', say`What is set by hand for '${name}' is a number, not ${odd}.`);
   }
 }
 
@@ -71,14 +72,14 @@ function grouped(
   const groups = groupPlanes(members, Math.max(1, count ?? usual));
   const joined = groups.filter((group) => group.members.length > 1);
   const notes = joined.map(
-    (group) => `The ${groupName(group.members.map(({ plane }) => plane.name))} are planned as one plane.`,
+    (group) => say`The ${groupName(group.members.map(({ plane }) => plane.name))} are planned as one plane.`,
   );
   if (count !== null && groups.length !== count) {
     const why =
       groups.length < count
-        ? 'The photograph has no more: divide a plane, or add one.'
-        : 'Sky and land are never planned as one.';
-    notes.push(`Planes in the plan: ${groups.length} instead of ${count}. ${why}`);
+        ? say`The photograph has no more: divide a plane, or add one.`
+        : say`Sky and land are never planned as one.`;
+    notes.push(say`Planes in the plan: ${groups.length} instead of ${count}. ${why}`);
   }
   return { groups, notes };
 }
@@ -153,10 +154,12 @@ function leftOut(picture: PictureToPlan, { handles }: LadderWishes): string[] {
   return [
     ...picture.planes
       .filter(({ measures }) => measures.mid === null)
-      .map(({ name, measures }) => `The plan leaves out the ${name}. ${measures.notes[0] ?? ''}`.trim()),
+      .map(({ name, measures }) =>
+        `${say`The plan leaves out the ${name}.`} ${measures.notes[0] ?? ''}`.trim(),
+      ),
     ...Object.keys(handles)
       .filter((key) => !keys.has(key))
-      .map((key) => `No plane is called '${key}', so what was set by hand for it changes nothing.`),
+      .map((key) => say`No plane is called '${key}', so what was set by hand for it changes nothing.`),
   ];
 }
 
@@ -172,7 +175,7 @@ export function planLadder(picture: PictureToPlan, wishes: Partial<LadderWishes>
     return {
       ...{ ladder: [], changes: [], amiss: [], air: picture.air, together: [], colours: [] },
       notes: [
-        'No ladder is planned: no plane of the photograph could be measured. Outline its planes first.',
+        say`No ladder is planned: no plane of the photograph could be measured. Outline its planes first.`,
         ...leftOut(picture, all),
       ],
     };

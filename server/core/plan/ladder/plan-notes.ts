@@ -8,7 +8,8 @@ import { difference1976 } from '../../colour/difference.ts';
 import { luminanceFromLightness } from '../../colour/lab.ts';
 import type { PlaneHandle } from '../../contract/plan-wishes.ts';
 import type { LabColour } from '../../contract/setup.ts';
-import { aboutAmount, shortName } from '../../readings/words.ts';
+import { amountInWords, shortName } from '../../readings/words.ts';
+import { say } from '../../say/say.ts';
 import type { Rung } from './rungs.ts';
 import type { SceneEffects } from './scene-conditions.ts';
 
@@ -38,11 +39,10 @@ function colourOf({ mid, a, b }: Rung): LabColour {
 function merged(far: Planned, near: Planned, effects: SceneEffects): string[] {
   const apartL = Math.abs(far.rung.mid - near.rung.mid);
   if (apartL >= MERGED_L || difference1976(colourOf(far.rung), colourOf(near.rung)) >= MERGED_DE) return [];
-  const names = `The ${far.name} and the ${near.name} come out with almost the same value and colour`;
   return [
     effects.planesMayMerge
-      ? `${names}. Kept: ${effects.planesMayMerge}`
-      : `${names}: group them, or move one by half a step.`,
+      ? say`The ${far.name} and the ${near.name} come out with almost the same value and colour. Kept: ${effects.planesMayMerge}`
+      : say`The ${far.name} and the ${near.name} come out with almost the same value and colour: group them, or move one by half a step.`,
   ];
 }
 
@@ -53,10 +53,11 @@ function touchesDarks(handle: PlaneHandle | null): boolean {
 function turned(far: Planned, near: Planned, effects: SceneEffects): string[] {
   const back = near.rung.dark - far.rung.dark;
   if (back <= TURNED_L || !near.setsDarks) return [];
-  const stands = `The darks of the ${far.name} are${aboutAmount(back, 'A')} darker than those of the ${near.name} before it.`;
-  if (touchesDarks(far.handle) || touchesDarks(near.handle)) return [`${stands} Kept as you set it.`];
-  if (effects.darksMayTurn) return [`${stands} Kept: ${effects.darksMayTurn}`];
-  return [`${stands} Lift them, group the two, or say why it is so.`];
+  const amount = amountInWords(back, 'A') ?? '';
+  const stands = say`The darks of the ${far.name} are about ${amount} darker than those of the ${near.name} before it.`;
+  if (touchesDarks(far.handle) || touchesDarks(near.handle)) return [say`${stands} Kept as you set it.`];
+  if (effects.darksMayTurn) return [say`${stands} Kept: ${effects.darksMayTurn}`];
+  return [say`${stands} Lift them, group the two, or say why it is so.`];
 }
 
 /** A dark air can't lift darks: they sink into it. */
@@ -67,7 +68,7 @@ function darkAir(land: readonly Planned[], air: LabColour): string[] {
   );
   return lightest && luminanceFromLightness(air.L) < luminanceFromLightness(lightest.rung.dark)
     ? [
-        `The planned air (L* ${air.L.toFixed(0)}) is darker than the darks of the ${lightest.name}, so more of it lowers them instead of lifting them.`,
+        say`The planned air (L* ${air.L.toFixed(0)}) is darker than the darks of the ${lightest.name}, so more of it lowers them instead of lifting them.`,
       ]
     : [];
 }
@@ -75,14 +76,14 @@ function darkAir(land: readonly Planned[], air: LabColour): string[] {
 function beyondScreens({ name, rung }: Planned): string[] {
   return rung.outside > WORTH_SAYING
     ? [
-        `In the ${name}, ${Math.round(rung.outside * 100)} % would lie outside what a screen shows; it is planned as near to that as can be.`,
+        say`In the ${name}, ${Math.round(rung.outside * 100)} % would lie outside what a screen shows; it is planned as near to that as can be.`,
       ]
     : [];
 }
 
 /** One name for planes that are planned as one. */
 export function groupName(names: readonly string[]): string {
-  return names.map((name, at) => shortName(name, at)).join(' with the ');
+  return names.map((name, at) => shortName(name, at)).reduce((far, near) => say`${far} with the ${near}`);
 }
 
 /** @param planned far to near. */

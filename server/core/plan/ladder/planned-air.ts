@@ -6,6 +6,7 @@
 import { warmCoolKernel } from '../../colour/temperature.ts';
 import type { LikelyAir } from '../../contract/plan-wishes.ts';
 import type { LabColour } from '../../contract/setup.ts';
+import { say } from '../../say/say.ts';
 import { FOG_AIR, LIKELY_AIRS, notShown, shownColour } from '../air/likely-airs.ts';
 import type { LadderWishes } from './wishes.ts';
 
@@ -23,11 +24,17 @@ function likely(name: LikelyAir, measured: LabColour | null): LabColour {
 }
 
 /** The air where a person picked none, and none can be measured. */
-function stoodIn({ conditions }: LadderWishes): { air: LabColour; word: string } {
-  if (conditions.includes('fog')) return { air: FOG_AIR, word: 'a grey' };
-  return conditions.includes('low-sun')
-    ? { air: LIKELY_AIRS.warm, word: 'a warm' }
-    : { air: LIKELY_AIRS.blue, word: 'a blue' };
+function stoodIn({ conditions }: LadderWishes): { air: LabColour; note: string } {
+  if (conditions.includes('fog')) {
+    const note = say`The photograph shows too little open sky to tell the colour of its air; the plan uses a grey one. Pick it in the picture.`;
+    return { air: FOG_AIR, note };
+  }
+  if (conditions.includes('low-sun')) {
+    const note = say`The photograph shows too little open sky to tell the colour of its air; the plan uses a warm one. Pick it in the picture.`;
+    return { air: LIKELY_AIRS.warm, note };
+  }
+  const note = say`The photograph shows too little open sky to tell the colour of its air; the plan uses a blue one. Pick it in the picture.`;
+  return { air: LIKELY_AIRS.blue, note };
 }
 
 /** @param measured air of the photograph, or null. */
@@ -36,14 +43,8 @@ export function plannedAir(measured: LabColour | null, wishes: LadderWishes): Pl
   if (typeof wish === 'string' && wish !== 'photograph') return onScreen(likely(wish, measured));
   if (wish !== null && typeof wish === 'object') return onScreen(wish);
   if (!measured) {
-    const { air, word } = stoodIn(wishes);
-    return {
-      air,
-      notes: [
-        `The photograph shows too little open sky to tell the colour of its air; the plan uses ${word} one. Pick it in the picture.`,
-      ],
-      amiss: [],
-    };
+    const { air, note } = stoodIn(wishes);
+    return { air, notes: [note], amiss: [] };
   }
   // At strength 0 the plan is the photograph, whatever the hour.
   const turnsWarm = wish === null && conditions.includes('low-sun') && strength > 0;

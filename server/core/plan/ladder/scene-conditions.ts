@@ -6,6 +6,7 @@
  */
 import type { Condition } from '../../contract/setup.ts';
 import { CONDITION_REASONS, NO_AIR } from '../../readings/conditions.ts';
+import { say } from '../../say/say.ts';
 
 interface Effect {
   /** Factor on the air that is usually added from plane to plane. */
@@ -17,17 +18,21 @@ interface Effect {
 }
 
 const EFFECTS: Record<Condition, Effect> = {
-  snow: { does: 'Snow is planned with the air that lies before it and not made lighter again.' },
-  'against-light': { does: 'A dark foreground and a warmer distance are kept.' },
-  'low-sun': { does: 'Unless you picked one, the planned air is warm.' },
-  fog: { airFactor: 2, mostLand: 3, does: 'The plan has fewer planes and twice the usual air between them.' },
-  'valley-mist': { does: 'Dark far summits are kept.' },
-  'cloud-shadow': { does: 'The shaded plane is kept as dark as it is.' },
-  'sun-spot': { does: 'The plane in the sun keeps its place and only takes its share of the air.' },
-  'clear-air': { airFactor: 0.5, does: 'Only half the usual air is added.' },
-  smoke: { airFactor: 1.25, does: 'A quarter more than the usual air is added.' },
-  shallow: { airFactor: 0.25, does: 'Only a quarter of the usual air is added.' },
-  night: { mostLand: 2, does: 'The plan groups the land into two planes at most.' },
+  snow: { does: say`Snow is planned with the air that lies before it and not made lighter again.` },
+  'against-light': { does: say`A dark foreground and a warmer distance are kept.` },
+  'low-sun': { does: say`Unless you picked one, the planned air is warm.` },
+  fog: {
+    airFactor: 2,
+    mostLand: 3,
+    does: say`The plan has fewer planes and twice the usual air between them.`,
+  },
+  'valley-mist': { does: say`Dark far summits are kept.` },
+  'cloud-shadow': { does: say`The shaded plane is kept as dark as it is.` },
+  'sun-spot': { does: say`The plane in the sun keeps its place and only takes its share of the air.` },
+  'clear-air': { airFactor: 0.5, does: say`Only half the usual air is added.` },
+  smoke: { airFactor: 1.25, does: say`A quarter more than the usual air is added.` },
+  shallow: { airFactor: 0.25, does: say`Only a quarter of the usual air is added.` },
+  night: { mostLand: 2, does: say`The plan groups the land into two planes at most.` },
 };
 
 /** Conditions under which darks may turn back on their way into the distance; those of reading V5. */

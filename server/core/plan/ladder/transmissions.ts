@@ -10,6 +10,7 @@ import { luminanceFromLightness, rgbFromLab } from '../../colour/lab.ts';
 import type { LabColour } from '../../contract/setup.ts';
 import { percentiles } from '../../image/percentiles.ts';
 import { shortName } from '../../readings/words.ts';
+import { say } from '../../say/say.ts';
 import { LEAST_THROUGH } from '../air/through-air.ts';
 import type { PlaneToPlan } from './picture-to-plan.ts';
 import { risingRow } from './pool-adjacent.ts';
@@ -92,15 +93,15 @@ export interface Transmissions {
 function doubts(land: readonly PlaneToPlan[], depths: readonly Seen[], deepest: number): string[] {
   const unsure = land
     .filter((_, at) => !(depths[at] as Seen).sure)
-    .map(({ name }, at) => shortName(name, at));
+    .map(({ name }, at) => say`the ${shortName(name, at)}`);
   if (deepest < HARDLY_ANY && land.length > 0) {
     return [
-      'The photograph shows hardly any air between its planes, so the plan goes by their order. Move a plane if it stands elsewhere.',
+      say`The photograph shows hardly any air between its planes, so the plan goes by their order. Move a plane if it stands elsewhere.`,
     ];
   }
   return unsure.length === 0
     ? []
-    : [`The photograph doesn't tell for sure how much air lies before the ${unsure.join(', the ')}.`];
+    : [say`The photograph doesn't tell for sure how much air lies before ${unsure.join(', ')}.`];
 }
 
 /** @param land measured planes that are not sky, far to near. @param air null = no air was seen, so all are 1. */

@@ -8,6 +8,7 @@ import type { Motif } from '../../contract/rearranging.ts';
 import type { FractionPoint } from '../../contract/setup.ts';
 import { findSelfCrossing, signedArea } from '../../geometry/outline.ts';
 import { Problem } from '../../problem.ts';
+import { say } from '../../say/say.ts';
 
 /** Long side of the copy that rearranging works on in the page, pixels. */
 export const COPY_PX = 1280;
@@ -39,12 +40,12 @@ function refuse(sentence: string): Problem {
   return new Problem('outline-invalid', sentence);
 }
 
-/** The side that a box passes, in words, or null. */
+/** The sentence about the side that a box passes, or null. */
 function sidePassed({ x0, y0, x1, y1 }: Box): string | null {
-  if (x0 < -EDGE) return 'left';
-  if (x1 > 1 + EDGE) return 'right';
-  if (y0 < -EDGE) return 'top';
-  return y1 > 1 + EDGE ? 'bottom' : null;
+  if (x0 < -EDGE) return say`This loop leaves the picture on the left. Draw it inside the picture.`;
+  if (x1 > 1 + EDGE) return say`This loop leaves the picture on the right. Draw it inside the picture.`;
+  if (y0 < -EDGE) return say`This loop leaves the picture on the top. Draw it inside the picture.`;
+  return y1 > 1 + EDGE ? say`This loop leaves the picture on the bottom. Draw it inside the picture.` : null;
 }
 
 /**
@@ -53,25 +54,23 @@ function sidePassed({ x0, y0, x1, y1 }: Box): string | null {
  */
 export function checkMotif(outline: readonly FractionPoint[], { width, height }: PictureSize): void {
   if (outline.length < 3 || !outline.every(([x, y]) => Number.isFinite(x) && Number.isFinite(y))) {
-    throw refuse(`This loop has ${outline.length} points and encloses nothing. Draw it around the motif.`);
+    throw refuse(say`This loop has ${outline.length} points and encloses nothing. Draw it around the motif.`);
   }
   const box = boxOf(outline);
   const passed = sidePassed(box);
-  if (passed) {
-    throw refuse(`This loop leaves the picture on the ${passed}. Draw it inside the picture.`);
-  }
+  if (passed) throw refuse(passed);
   const scale = COPY_PX / Math.max(width, height);
   const [across, down] = [(box.x1 - box.x0) * width * scale, (box.y1 - box.y0) * height * scale];
   if (Math.min(across, down) < LEAST_PX) {
     throw refuse(
-      `This motif is ${Math.round(across)} by ${Math.round(down)} pixels; at least ${LEAST_PX} each way are needed. Draw a larger loop.`,
+      say`This motif is ${Math.round(across)} by ${Math.round(down)} pixels; at least ${LEAST_PX} each way are needed. Draw a larger loop.`,
     );
   }
   if (findSelfCrossing(outline)) {
-    throw refuse('This loop crosses itself. Draw it around the motif once, without crossing.');
+    throw refuse(say`This loop crosses itself. Draw it around the motif once, without crossing.`);
   }
   if (Math.abs(signedArea(outline)) * width * height * scale ** 2 < LEAST_PX ** 2 / 2) {
-    throw refuse('This loop encloses almost nothing. Draw it around the motif.');
+    throw refuse(say`This loop encloses almost nothing. Draw it around the motif.`);
   }
 }
 
@@ -90,6 +89,6 @@ export function checkPlaced({ outline, move, scale }: Pick<Motif, 'outline' | 'm
   const across = Math.min(1, x + halfWidth) - Math.max(0, x - halfWidth);
   const down = Math.min(1, y) - Math.max(0, y - height);
   if (across < LEAST_INSIDE * 2 * halfWidth || down < LEAST_INSIDE * height) {
-    throw refuse('The motif would leave the picture. Keep at least a tenth of it inside.');
+    throw refuse(say`The motif would leave the picture. Keep at least a tenth of it inside.`);
   }
 }

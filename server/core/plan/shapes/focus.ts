@@ -4,6 +4,7 @@
  * In the flow: shape scene -> [focus] -> suggestions. Sources: Poore 1903 (avoid the exact centre); Harrison 1909, p. 97
  * (crowding the frame). Pure.
  */
+import { say } from '../../say/say.ts';
 import type { ShapeScene } from './shape-scene.ts';
 import { type Seen, severityOf } from './suggestion.ts';
 
@@ -25,9 +26,9 @@ export function focusPlace({ focus }: ShapeScene): Seen[] {
         ...common,
         kind: 'focus-centred',
         severity: severityOf(1 - off / CENTRED),
-        sentence: 'Look at your focus: it sits in the exact middle. Try a shift or another crop.',
-        why: 'From the exact middle every side pulls alike, and the eye has nowhere to go.',
-        source: 'Poore 1903 (the natural axis)',
+        sentence: say`Look at your focus: it sits in the exact middle. Try a shift or another crop.`,
+        why: say`From the exact middle every side pulls alike, and the eye has nowhere to go.`,
+        source: say`Poore 1903 (the natural axis)`,
       },
     ];
   }
@@ -37,9 +38,9 @@ export function focusPlace({ focus }: ShapeScene): Seen[] {
       ...common,
       kind: 'focus-at-edge',
       severity: severityOf(1 - edge / AT_EDGE),
-      sentence: 'Look at your focus: it sits against the edge. Try a shift or another crop.',
-      why: 'What stands close to the frame leads the eye out of the picture.',
-      source: 'Harrison 1909, p. 97',
+      sentence: say`Look at your focus: it sits against the edge. Try a shift or another crop.`,
+      why: say`What stands close to the frame leads the eye out of the picture.`,
+      source: say`Harrison 1909, p. 97`,
     },
   ];
 }

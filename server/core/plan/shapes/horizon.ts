@@ -8,6 +8,7 @@ import { shrunkLinear } from '../../capture/shrunk-linear.ts';
 import { chromaOf } from '../../colour/lab.ts';
 import { labPlanesFromLinear } from '../../image/light-tables.ts';
 import { median } from '../../image/percentiles.ts';
+import { say } from '../../say/say.ts';
 import { shownColumns } from './ridge-lines.ts';
 import { pointsAlong, type ShapeScene } from './shape-scene.ts';
 import { type Seen, severityOf } from './suggestion.ts';
@@ -76,9 +77,9 @@ export function horizonHalves(scene: ShapeScene): Seen[] {
       kind: 'horizon-halves',
       planes: [],
       severity: severityOf(1 - away / HALVES),
-      sentence: 'Look at the horizon: it cuts the picture in two equal parts. Try giving one more room.',
-      why: 'Unequal parts let one of them lead; two equal ones ask the eye to choose.',
-      source: 'Poore 1903 (unequal divisions); Harrison 1909, pp. 94, 97',
+      sentence: say`Look at the horizon: it cuts the picture in two equal parts. Try giving one more room.`,
+      why: say`Unequal parts let one of them lead; two equal ones ask the eye to choose.`,
+      source: say`Poore 1903 (unequal divisions); Harrison 1909, pp. 94, 97`,
       at: [
         [0, height],
         [1, height],
@@ -116,9 +117,9 @@ export function equalDivisions(scene: ShapeScene): Seen[] {
         kind: 'equal-divisions',
         planes: between.map(({ name }) => name),
         severity: severityOf((EQUAL_BANDS - most / least) / (EQUAL_BANDS - 1)),
-        sentence: 'Look at the bands: three of them have the same height. Try making one of them win.',
-        why: 'Unequal divisions, such as two to three or three to five, keep the eye moving.',
-        source: 'Poore 1903 (unequal divisions)',
+        sentence: say`Look at the bands: three of them have the same height. Try making one of them win.`,
+        why: say`Unequal divisions, such as two to three or three to five, keep the eye moving.`,
+        source: say`Poore 1903 (unequal divisions)`,
         at: between.flatMap(({ plane }) => {
           const ridge = scene.ridges.find((line) => line.plane === plane);
           return ridge ? pointsAlong(ridge, scene) : [];

@@ -6,6 +6,7 @@
  */
 import type { FractionPoint } from '../../contract/setup.ts';
 import { placeInWords } from '../../readings/words.ts';
+import { say } from '../../say/say.ts';
 import type { WeighedPatch } from '../weight/balance.ts';
 import type { ShapeScene } from './shape-scene.ts';
 import { type Seen, severityOf } from './suggestion.ts';
@@ -40,7 +41,6 @@ function isAnswered(patches: readonly WeighedPatch[], lever: number): boolean {
 export function lopsidedWeight({ weighed }: ShapeScene): Seen[] {
   const { lever } = weighed.balance;
   if (Math.abs(lever) <= LOPSIDED || isAnswered(weighed.patches, lever)) return [];
-  const [side, other] = lever < 0 ? ['left', 'right'] : ['right', 'left'];
   const heaviest = weighed.patches
     .filter(({ middle }) => Math.sign(middle[0] - 0.5) === Math.sign(lever))
     .toSorted((one, two) => two.weight - one.weight)[0];
@@ -50,9 +50,12 @@ export function lopsidedWeight({ weighed }: ShapeScene): Seen[] {
       kind: 'lopsided',
       planes: [],
       severity: severityOf(Math.abs(lever) / LOPSIDED - 1),
-      sentence: `Look at the balance: most of the pull is on the ${side}. A small accent on the ${other} would answer it.`,
-      why: 'A large weight near the middle is answered by a small one far out, as on a steelyard.',
-      source: 'Poore 1903, ch. III',
+      sentence:
+        lever < 0
+          ? say`Look at the balance: most of the pull is on the left. A small accent on the right would answer it.`
+          : say`Look at the balance: most of the pull is on the right. A small accent on the left would answer it.`,
+      why: say`A large weight near the middle is answered by a small one far out, as on a steelyard.`,
+      source: say`Poore 1903, ch. III`,
       at: heaviest ? [[heaviest.middle[0], heaviest.middle[1]]] : [],
     },
   ];
@@ -107,9 +110,9 @@ export function twoRivals(scene: ShapeScene): Seen[] {
       kind: 'two-rivals',
       planes: [],
       severity: severityOf((ratio - RIVAL.second) / (1 - RIVAL.second)),
-      sentence: `Look at the two places that compete: ${placeInWords(first.at)} and ${placeInWords(second.at)}. Choose one, and calm the other.`,
-      why: 'Two equal attractions make two pictures on one canvas.',
-      source: 'Harrison 1909, p. 89; Poore 1903, Appendix',
+      sentence: say`Look at the two places that compete: ${placeInWords(first.at)} and ${placeInWords(second.at)}. Choose one, and calm the other.`,
+      why: say`Two equal attractions make two pictures on one canvas.`,
+      source: say`Harrison 1909, p. 89; Poore 1903, Appendix`,
       at: [first.at, second.at],
     },
   ];
@@ -145,10 +148,9 @@ export function oneLevel({ weighed }: ShapeScene): Seen[] {
       kind: 'one-level',
       planes: [],
       severity: severityOf((most.length - LEVEL.things) / LEVEL.things),
-      sentence:
-        'Look at these things: they stand on one level and are of one size. Try moving one nearer or farther.',
-      why: 'Equal things on one level make a row; standing at different heights they make depth.',
-      source: 'common practice, no source',
+      sentence: say`Look at these things: they stand on one level and are of one size. Try moving one nearer or farther.`,
+      why: say`Equal things on one level make a row; standing at different heights they make depth.`,
+      source: say`common practice, no source`,
       at: most.map(({ middle, box }): FractionPoint => [middle[0], box[3]]),
     },
   ];

@@ -5,6 +5,7 @@
  * lines parallel to the bottom edge, a line that repeats another); stacked peaks: common practice, no source. Pure.
  */
 import type { FractionPoint } from '../../contract/setup.ts';
+import { say } from '../../say/say.ts';
 import { type RidgeLine, shownColumns, smoothed, straightThrough } from './ridge-lines.ts';
 import { pointsAlong, type ShapeScene } from './shape-scene.ts';
 import { type Seen, severityOf } from './suggestion.ts';
@@ -67,9 +68,9 @@ function straightRun(scene: ShapeScene, ridge: RidgeLine): Seen[] {
       kind: 'straight-ridge',
       planes: [ridge.name],
       severity: severityOf(1 - degrees / LEVEL_DEG),
-      sentence: `Look at the ${scene.label(ridge.plane)}: it runs straight from edge to edge. Try breaking or varying it.`,
-      why: 'A level line across the whole picture bars the way in like a fence.',
-      source: "Poore 1903, Appendix (Don'ts)",
+      sentence: say`Look at the ${scene.label(ridge.plane)}: it runs straight from edge to edge. Try breaking or varying it.`,
+      why: say`A level line across the whole picture bars the way in like a fence.`,
+      source: say`Poore 1903, Appendix (Don'ts)`,
       at: pointsAlong(ridge, scene),
     },
   ];
@@ -114,9 +115,9 @@ function repeats(scene: ShapeScene, far: RidgeLine, near: RidgeLine): Seen[] {
       kind: 'repeated-ridge',
       planes: [far.name, near.name],
       severity: severityOf((alike - REPEATS.whole) / (1 - REPEATS.whole)),
-      sentence: `Look at the ${scene.label(near.plane)}: it repeats the shape of the ${scene.label(far.plane)} behind it. Try varying one.`,
-      why: 'Two contours of one shape read as one form drawn twice, and the depth between them goes.',
-      source: "Poore 1903, Appendix (Don'ts)",
+      sentence: say`Look at the ${scene.label(near.plane)}: it repeats the shape of the ${scene.label(far.plane)} behind it. Try varying one.`,
+      why: say`Two contours of one shape read as one form drawn twice, and the depth between them goes.`,
+      source: say`Poore 1903, Appendix (Don'ts)`,
       at: pointsAlong(near, scene),
     },
   ];
@@ -169,9 +170,9 @@ function stacks(scene: ShapeScene, far: RidgeLine, near: RidgeLine): Seen[] {
       kind: 'stacked-peaks',
       planes: [far.name, near.name],
       severity: severityOf(1 - pair.apart / STACKED),
-      sentence: `Look at the peaks: one of the ${scene.label(near.plane)} stands right under one of the ${scene.label(far.plane)}. Try moving one aside.`,
-      why: 'Peak over peak makes a tower of two distances.',
-      source: 'common practice, no source',
+      sentence: say`Look at the peaks: one of the ${scene.label(near.plane)} stands right under one of the ${scene.label(far.plane)}. Try moving one aside.`,
+      why: say`Peak over peak makes a tower of two distances.`,
+      source: say`common practice, no source`,
       at: [
         scene.place(pair.over + 0.5, far.heights[pair.over] as number),
         scene.place(pair.x + 0.5, near.heights[pair.x] as number),

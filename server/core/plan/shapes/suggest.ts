@@ -3,6 +3,7 @@
  *
  * In the flow: shape scene -> rules -> [suggest] -> plan. Nothing here is a fault; each says where to look. Pure.
  */
+import { say } from '../../say/say.ts';
 import { focusPlace } from './focus.ts';
 import { equalDivisions, horizonHalves } from './horizon.ts';
 import { lopsidedWeight, oneLevel, twoRivals } from './pull.ts';
@@ -24,7 +25,7 @@ const RULES: readonly ((scene: ShapeScene) => Seen[])[] = [
 
 /** K1-K3 and K6 before K4, K5 and what is of their kind. */
 const FIRST = new Set(['K1', 'K2', 'K3', 'K6']);
-const MEANT = 'The painter marked this as meant.';
+const MEANT = say`The painter marked this as meant.`;
 
 /** @param meant readings that the painter meant: `K4` everywhere, `K4/far ridge` on one plane. */
 export function suggestionsOf(scene: ShapeScene, meant: readonly string[]): Suggestion[] {

@@ -5,6 +5,7 @@
  * 2 to 8 % of it, run nearly parallel there, and part again at both ends; one that rises into the other by a hair still
  * touches, one that rises further overlaps. Source: common practice, no source (tangents). Pure.
  */
+import { say } from '../../say/say.ts';
 import { type RidgeLine, straightThrough } from './ridge-lines.ts';
 import { pointsAlong, type ShapeScene } from './shape-scene.ts';
 import { type Seen, severityOf } from './suggestion.ts';
@@ -75,15 +76,17 @@ function seen(
   closeness: number,
 ): Seen {
   const own = scene.label(near.plane);
-  const touched = other === null ? 'upper edge of the picture' : other;
   return {
     id: 'K3',
     kind: 'contours-touch',
     planes: [near.name],
     severity: severityOf(closeness),
-    sentence: `Look at the ${own}: its contour just touches the ${touched}. Try an overlap, or leave a gap.`,
-    why: 'Contours that kiss pull two distances into one; an overlap or a gap keeps them apart.',
-    source: 'common practice, no source',
+    sentence:
+      other === null
+        ? say`Look at the ${own}: its contour just touches the upper edge of the picture. Try an overlap, or leave a gap.`
+        : say`Look at the ${own}: its contour just touches the ${other}. Try an overlap, or leave a gap.`,
+    why: say`Contours that kiss pull two distances into one; an overlap or a gap keeps them apart.`,
+    source: say`common practice, no source`,
     at: pointsAlong(near, scene, stretch.from, stretch.to),
   };
 }

@@ -6,6 +6,7 @@
  */
 import type { FractionPoint } from '../../contract/setup.ts';
 import { Problem } from '../../problem.ts';
+import { say } from '../../say/say.ts';
 
 /** A place of the painting = place of the first picture × scale + shift, side by side. */
 export interface Placement {
@@ -59,13 +60,13 @@ export function checkPlacement(placement: Placement): void {
   if (!fits(scaleX) || !fits(scaleY) || !Number.isFinite(shiftX + shiftY)) {
     throw new Problem(
       'setup-invalid',
-      `The planes would be ${scaleX.toFixed(2)} times as wide and ${scaleY.toFixed(2)} times as high. Between ${SCALES.least} and ${SCALES.most} times is possible; make them smaller or larger.`,
+      say`The planes would be ${scaleX.toFixed(2)} times as wide and ${scaleY.toFixed(2)} times as high. Between ${SCALES.least} and ${SCALES.most} times is possible; make them smaller or larger.`,
     );
   }
   if (shareShown(placement) <= 0) {
     throw new Problem(
       'setup-invalid',
-      'The planes would lie wholly outside the painting. Move them so that they touch it.',
+      say`The planes would lie wholly outside the painting. Move them so that they touch it.`,
     );
   }
 }

@@ -5,26 +5,37 @@
  * source): a guess for a person to correct, so nothing is measured by it before somebody accepted it. Pure.
  */
 import type { PlaneKind } from '../../contract/setup.ts';
+import { say } from '../../say/say.ts';
 import type { Columns } from './columns.ts';
 import { type Lines, linesIn } from './lines.ts';
 import { skiesAmong, type TierLook, tierLook } from './tier-look.ts';
 import type { Tops } from './tiers.ts';
 
-const ORDER_WORDS: readonly (readonly string[])[] = [
+type Named = (noun: string) => string;
+
+const farthest: Named = (noun) => say`farthest ${noun}`;
+const far: Named = (noun) => say`far ${noun}`;
+const farMiddle: Named = (noun) => say`far middle ${noun}`;
+const middle: Named = (noun) => say`middle ${noun}`;
+const nearMiddle: Named = (noun) => say`near middle ${noun}`;
+const near: Named = (noun) => say`near ${noun}`;
+const nearest: Named = (noun) => say`nearest ${noun}`;
+
+const IN_ORDER: readonly (readonly Named[])[] = [
   [],
-  ['near'],
-  ['far', 'near'],
-  ['far', 'middle', 'near'],
-  ['farthest', 'far', 'middle', 'near'],
-  ['farthest', 'far', 'middle', 'near', 'nearest'],
-  ['farthest', 'far', 'far middle', 'near middle', 'near', 'nearest'],
-  ['farthest', 'far', 'far middle', 'middle', 'near middle', 'near', 'nearest'],
+  [near],
+  [far, near],
+  [far, middle, near],
+  [farthest, far, middle, near],
+  [farthest, far, middle, near, nearest],
+  [farthest, far, farMiddle, nearMiddle, near, nearest],
+  [farthest, far, farMiddle, middle, nearMiddle, near, nearest],
 ];
 const SKY_WORDS: readonly (readonly string[])[] = [
   [],
-  ['sky'],
-  ['upper sky', 'lower sky'],
-  ['upper sky', 'middle sky', 'lower sky'],
+  [say`sky`],
+  [say`upper sky`, say`lower sky`],
+  [say`upper sky`, say`middle sky`, say`lower sky`],
 ];
 
 interface Look extends TierLook {
@@ -47,11 +58,11 @@ function kindOf(look: Look): PlaneKind {
 }
 
 const NOUNS: Record<Exclude<PlaneKind, 'land'>, string> = {
-  sky: 'sky',
-  wood: 'wood',
-  water: 'water',
-  snow: 'snow',
-  built: 'buildings',
+  sky: say`sky`,
+  wood: say`wood`,
+  water: say`water`,
+  snow: say`snow`,
+  built: say`buildings`,
 };
 /** What needs no word for its place when there is but one of it. */
 const ALONE: readonly PlaneKind[] = ['water', 'built'];
@@ -59,9 +70,9 @@ const ALONE: readonly PlaneKind[] = ['water', 'built'];
 /** A word for the shape of land: a ridge or a plain far off, a slope, a field close by when it is green or golden. */
 function nounOf(kind: PlaneKind, { relief, b, lightness }: TierLook, place: number): string {
   if (kind !== 'land') return NOUNS[kind];
-  if (place < 0.5) return relief < 0.012 ? 'plain' : 'ridge';
-  if (relief > 0.05) return 'slope';
-  return b > 12 && lightness > 35 ? 'field' : 'ground';
+  if (place < 0.5) return relief < 0.012 ? say`plain` : say`ridge`;
+  if (relief > 0.05) return say`slope`;
+  return b > 12 && lightness > 35 ? say`field` : say`ground`;
 }
 
 export interface Described {
@@ -82,7 +93,7 @@ export function describePlanes(columns: Columns, lines: Lines, tops: Tops): Desc
     if (k < skies) return { name: (SKY_WORDS[skies] as readonly string[])[k] as string, kind };
     const noun = nounOf(kind, look, grounds > 1 ? (k - skies) / (grounds - 1) : 1);
     const alone = ALONE.includes(kind) && kinds.indexOf(kind) === kinds.lastIndexOf(kind);
-    const order = (ORDER_WORDS[grounds] as readonly string[])[k - skies] as string;
-    return { name: alone ? noun : `${order} ${noun}`, kind };
+    const inOrder = (IN_ORDER[grounds] as readonly Named[])[k - skies] as Named;
+    return { name: alone ? noun : inOrder(noun), kind };
   });
 }

@@ -4,11 +4,13 @@
  * In the flow: capture facts -> [rules] -> findings. Limits are those of the capture grade (measure.md section 1);
  * nothing is said about what is not known. Pure. Source: practice of photographing paintings, common practice.
  */
+import { say } from '../../say/say.ts';
+import { NO_SOURCE } from '../no-source.ts';
 import type { CaptureFacts } from '../picture-facts.ts';
 import type { Finding, Rule } from '../rule.ts';
 import type { Scene } from '../scene.ts';
 
-const percent = (share: number) => `${Math.round(share * 100)} %`;
+const percent = (share: number) => Math.round(share * 100);
 
 /** What one capture rule sees: how much, of which limit, and what to say; null = nothing. */
 interface Seen {
@@ -30,7 +32,7 @@ function captureRule({ look, ...texts }: CaptureRule): Rule {
     noise: 'none: a fact of the photograph itself',
     mutedBy: {},
     colour: false,
-    source: 'common practice, no source',
+    source: NO_SOURCE,
     find(scene): Finding[] {
       const seen = look(scene.facts.capture, scene);
       if (!seen || seen.amount <= seen.limit) return [];
@@ -55,14 +57,14 @@ const plain = (fact: boolean | null, sentence: string): Seen | null =>
 
 export const G1 = captureRule({
   id: 'G1',
-  name: 'No neutral in the picture',
+  name: say`No neutral in the picture`,
   inputs: 'whether a card or white stands in the photo',
   threshold: 'none at all',
-  why: 'Without a grey or white to go by, the lamp and the paint cannot be told apart.',
+  why: say`Without a grey or white to go by, the lamp and the paint cannot be told apart.`,
   look: ({ neutral }) =>
     plain(
       neutral === false,
-      'No grey or white stands beside the painting, so colour can’t be trusted. Put a card in and photograph again.',
+      say`No grey or white stands beside the painting, so colour can’t be trusted. Put a card in and photograph again.`,
     ),
 });
 
@@ -71,10 +73,10 @@ const CLIPPED_DARKS = 0.02;
 
 export const G2 = captureRule({
   id: 'G2',
-  name: 'Clipping',
+  name: say`Clipping`,
   inputs: 'share of the sky with a channel at 254 or more; share of the painting with all at 1 or less',
   threshold: 'more than 0.5 % of the sky, or 2 % of the darks',
-  why: 'Where the camera runs out of light or dark, the true value is lost and only a bound is left.',
+  why: say`Where the camera runs out of light or dark, the true value is lost and only a bound is left.`,
   look: ({ clippedSky, clippedDarks }) => {
     const [sky, darks] = [clippedSky ?? 0, clippedDarks ?? 0];
     const skyLeads = sky / CLIPPED_SKY >= darks / CLIPPED_DARKS;
@@ -82,25 +84,28 @@ export const G2 = captureRule({
       amount: skyLeads ? sky : darks,
       limit: skyLeads ? CLIPPED_SKY : CLIPPED_DARKS,
       sentence: skyLeads
-        ? 'The lightest parts are burnt out in this photo. Expose a little darker and photograph again.'
-        : 'The darkest parts are crushed in this photo. Expose a little lighter and photograph again.',
+        ? say`The lightest parts are burnt out in this photo. Expose a little darker and photograph again.`
+        : say`The darkest parts are crushed in this photo. Expose a little lighter and photograph again.`,
     };
   },
 });
 
 export const G3 = captureRule({
   id: 'G3',
-  name: 'Glare',
+  name: say`Glare`,
   inputs: 'glare pixels of a plane',
   threshold: 'more than 1 % of a plane',
-  why: 'Glare lies in the darks, exactly where depth is judged.',
+  why: say`Glare lies in the darks, exactly where depth is judged.`,
   look: ({ glare }, scene) => {
     if (!glare) return null;
-    const label = scene.planes.find(({ name }) => name === glare.plane)?.label ?? 'painting';
+    const label = scene.planes.find(({ name }) => name === glare.plane)?.label;
     return {
       amount: glare.share,
       limit: 0.01,
-      sentence: `Glare covers ${percent(glare.share)} of the ${label}. Move the lamp farther round and photograph again.`,
+      sentence:
+        label === undefined
+          ? say`Glare covers ${percent(glare.share)} % of the painting. Move the lamp farther round and photograph again.`
+          : say`Glare covers ${percent(glare.share)} % of the ${label}. Move the lamp farther round and photograph again.`,
       planes: [glare.plane],
     };
   },
@@ -108,14 +113,14 @@ export const G3 = captureRule({
 
 export const G4 = captureRule({
   id: 'G4',
-  name: 'Uneven light',
+  name: say`Uneven light`,
   inputs: 'change of light across cards or border',
   threshold: 'more than 8 %',
-  why: 'Light that falls off looks like a change of value in the paint.',
+  why: say`Light that falls off looks like a change of value in the paint.`,
   look: ({ unevenness }) => ({
     amount: unevenness ?? 0,
     limit: 0.08,
-    sentence: `The light changes by ${percent(unevenness ?? 0)} across the painting. Use two like lamps or open shade.`,
+    sentence: say`The light changes by ${percent(unevenness ?? 0)} % across the painting. Use two like lamps or open shade.`,
   }),
 });
 
@@ -124,18 +129,18 @@ const SIDE_RATIO = 0.03;
 
 export const G5 = captureRule({
   id: 'G5',
-  name: 'Crooked',
+  name: say`Crooked`,
   inputs: 'corners of the painting; typed size',
   threshold: 'a corner more than 5 degrees off, or a side ratio off by more than 3 %',
-  why: 'A crooked view squeezes one side, and shapes and shares go wrong with it.',
+  why: say`A crooked view squeezes one side, and shapes and shares go wrong with it.`,
   look: ({ crookedDeg, sideRatioError }) => {
     const bySide = (sideRatioError ?? 0) / SIDE_RATIO > (crookedDeg ?? 0) / CROOKED_DEG;
     return {
       amount: (bySide ? sideRatioError : crookedDeg) ?? 0,
       limit: bySide ? SIDE_RATIO : CROOKED_DEG,
       sentence: bySide
-        ? `The sides don’t fit the size you gave, by ${percent(sideRatioError ?? 0)}. Check the corners and the size.`
-        : `The photo is taken ${Math.round(crookedDeg ?? 0)} degrees off square. Set the corners, or photograph straight on.`,
+        ? say`The sides don’t fit the size you gave, by ${percent(sideRatioError ?? 0)} %. Check the corners and the size.`
+        : say`The photo is taken ${Math.round(crookedDeg ?? 0)} degrees off square. Set the corners, or photograph straight on.`,
     };
   },
 });
@@ -144,65 +149,64 @@ const SHORT_SIDE_PX = 1200;
 
 export const G6 = captureRule({
   id: 'G6',
-  name: 'Too small or soft',
+  name: say`Too small or soft`,
   inputs: 'short side in pixels; focus',
   threshold: 'under 1200 pixels, or out of focus',
-  why: 'Detail and edges cannot be judged from a small or soft photo.',
+  why: say`Detail and edges cannot be judged from a small or soft photo.`,
   look: ({ shortSidePx, fillsPhoto, soft }) => {
     if (soft)
       return plain(
         true,
-        'The photo is soft. Hold the camera still, focus on the paint, and photograph again.',
+        say`The photo is soft. Hold the camera still, focus on the paint, and photograph again.`,
       );
     if (shortSidePx === null) return null;
     return {
       amount: SHORT_SIDE_PX / Math.max(1, shortSidePx),
       limit: 1,
       sentence: fillsPhoto
-        ? `The painting fills this photo, but its shorter side has only ${Math.round(shortSidePx)} pixels. Take or save a larger photo, ${SHORT_SIDE_PX} pixels or more.`
-        : `The shorter side of the painting has only ${Math.round(shortSidePx)} pixels in this photo. Step closer so that it fills the frame.`,
+        ? say`The painting fills this photo, but its shorter side has only ${Math.round(shortSidePx)} pixels. Take or save a larger photo, ${SHORT_SIDE_PX} pixels or more.`
+        : say`The shorter side of the painting has only ${Math.round(shortSidePx)} pixels in this photo. Step closer so that it fills the frame.`,
     };
   },
 });
 
 export const G7 = captureRule({
   id: 'G7',
-  name: 'Mixed light',
+  name: say`Mixed light`,
   inputs: 'distance of two cards in a*, b*',
   threshold: 'more than 5',
-  why: 'Daylight and lamp together tint one half against the other.',
+  why: say`Daylight and lamp together tint one half against the other.`,
   look: ({ cardsApart }) => ({
     amount: cardsApart ?? 0,
     limit: 5,
-    sentence:
-      'Two kinds of light fall on the painting. Switch off the lamp or leave the window, and photograph again.',
+    sentence: say`Two kinds of light fall on the painting. Switch off the lamp or leave the window, and photograph again.`,
   }),
 });
 
 export const G8 = captureRule({
   id: 'G8',
-  name: 'Wet, or matt and glossy',
+  name: say`Wet, or matt and glossy`,
   inputs: 'state noted by the painter; patches seen',
   threshold: 'noted or seen',
-  why: 'Wet paint glints and sunk paint looks lighter and greyer than it is.',
+  why: say`Wet paint glints and sunk paint looks lighter and greyer than it is.`,
   look: ({ wet }) =>
     plain(
       wet,
-      'The surface is wet or patchy in gloss, so darks may look too light. Judge them again when dry.',
+      say`The surface is wet or patchy in gloss, so darks may look too light. Judge them again when dry.`,
     ),
 });
 
 export const G9 = captureRule({
   id: 'G9',
-  name: 'Reference tone-mapped',
+  name: say`Reference tone-mapped`,
   inputs: 'halos and separate treatment of sky and land in the reference',
   threshold: 'seen',
-  why: 'A phone that treats sky and land apart makes relations between planes false.',
+  why: say`A phone that treats sky and land apart makes relations between planes false.`,
   look: ({ toneMapped }, scene) =>
     scene.document.target === 'reference'
       ? plain(
           toneMapped,
-          'The photo you worked from looks tone-mapped; its values between sky and land may be false.',
+          say`The photo you worked from looks tone-mapped; its values between sky and land may be false.`,
         )
       : null,
 });

@@ -5,7 +5,9 @@
  * Source: common practice; limits from the trade notes.
  */
 import { median } from '../../image/percentiles.ts';
+import { say } from '../../say/say.ts';
 import { shows } from '../gate.ts';
+import { NO_SOURCE } from '../no-source.ts';
 import type { Rule } from '../rule.ts';
 import type { Scene } from '../scene.ts';
 
@@ -26,13 +28,13 @@ function commonShift(scene: Scene): { a: number; b: number; apart: number } | nu
 }
 
 function castInWords(a: number, b: number): string {
-  if (Math.abs(b) >= Math.abs(a)) return b > 0 ? 'yellower' : 'bluer';
-  return a > 0 ? 'redder' : 'greener';
+  if (Math.abs(b) >= Math.abs(a)) return b > 0 ? say`yellower` : say`bluer`;
+  return a > 0 ? say`redder` : say`greener`;
 }
 
 export const G10: Rule = {
   id: 'G10',
-  name: 'One cast over everything',
+  name: say`One cast over everything`,
   group: 1,
   family: null,
   inputs: 'a, b of every plane, both pictures',
@@ -40,8 +42,8 @@ export const G10: Rule = {
   noise: 'none: the cast is itself the error of the photograph',
   mutedBy: {},
   colour: false,
-  why: 'Paint seldom shifts every plane alike; a lamp does.',
-  source: 'common practice, no source',
+  why: say`Paint seldom shifts every plane alike; a lamp does.`,
+  source: NO_SOURCE,
   find(scene) {
     const shift = commonShift(scene);
     if (!shift || shift.apart > EQUAL_WITHIN || !shows(Math.hypot(shift.a, shift.b), MOVED, 0)) return [];
@@ -51,7 +53,7 @@ export const G10: Rule = {
         difference: Math.hypot(shift.a, shift.b),
         threshold: MOVED,
         form: 'finding',
-        sentence: `Every plane is ${castInWords(shift.a, shift.b)} by the same amount: likely the lamp, not your paint.`,
+        sentence: say`Every plane is ${castInWords(shift.a, shift.b)} by the same amount: likely the lamp, not your paint.`,
         restsOn: [],
         levers: [{ plane: null, part: 'photo', direction: 'again', amountL: null }],
       },

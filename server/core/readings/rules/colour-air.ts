@@ -7,10 +7,12 @@
 import { chromaOf } from '../../colour/lab.ts';
 import { warmCoolKernel } from '../../colour/temperature.ts';
 import type { Condition, LabColour } from '../../contract/setup.ts';
+import { say } from '../../say/say.ts';
 import { because, NO_AIR } from '../conditions.ts';
 import { shows } from '../gate.ts';
 import type { Finding, Rule } from '../rule.ts';
 import { type Figures, farAndNear, fourFigures, type Scene, type ScenePlane } from '../scene.ts';
+import { inTarget } from '../target-words.ts';
 
 const PAST_AIR = 8;
 /** Trade's 6 units along the warm-cool axis, times the 1.2 by which C^1.07 stretches chromas of 10 to 20. */
@@ -37,8 +39,8 @@ function overshoot(scene: Scene, far: ScenePlane): Finding | null {
     threshold: PAST_AIR,
     form: question ? 'question' : 'finding',
     sentence: question
-      ? `The ${far.label} is bluer than the sky behind it, in the ${scene.targetWord} too. Is the air that clear?`
-      : `The ${far.label} is bluer than the sky behind it. Ease it back toward the horizon colour.`,
+      ? say`The ${far.label} is bluer than the sky behind it, ${inTarget(scene)} too. Is the air that clear?`
+      : say`The ${far.label} is bluer than the sky behind it. Ease it back toward the horizon colour.`,
     restsOn: [far.name],
     levers: question ? [] : [{ plane: far.name, part: 'colour', direction: 'back-from-air', amountL: null }],
   };
@@ -46,7 +48,7 @@ function overshoot(scene: Scene, far: ScenePlane): Finding | null {
 
 export const C3: Rule = {
   id: 'C3',
-  name: 'Overshoots the air',
+  name: say`Overshoots the air`,
   group: 6,
   family: null,
   inputs: 'a, b of each far plane; air colour, unless it is warm',
@@ -54,14 +56,14 @@ export const C3: Rule = {
   noise: 'a relation inside the painting, plus the sampling of the plane',
   mutedBy: because(...NO_AIR, 'low-sun', 'smoke'),
   colour: true,
-  why: 'Air cannot tint a hill bluer than itself; only a dark ridge on a very clear day looks so.',
+  why: say`Air cannot tint a hill bluer than itself; only a dark ridge on a very clear day looks so.`,
   source: 'Romero et al. 2011',
   find: (scene) => farAndNear(scene).flatMap(({ far }) => overshoot(scene, far) ?? []),
 };
 
 export const C4: Rule = {
   id: 'C4',
-  name: 'Temperature turns the wrong way',
+  name: say`Temperature turns the wrong way`,
   group: 4,
   family: null,
   inputs: 'warmCool of the farthest and of the nearest land plane',
@@ -70,8 +72,8 @@ export const C4: Rule = {
   noise: 'difference of two warmCool figures inside the painting',
   mutedBy: because('shallow', 'snow', 'against-light', 'low-sun', 'smoke', 'cloud-shadow'),
   colour: true,
-  why: 'Which way colour turns with depth tells the eye what the air is like.',
-  source: 'Lynch & Mazuk 2005; common practice',
+  why: say`Which way colour turns with depth tells the eye what the air is like.`,
+  source: say`Lynch & Mazuk 2005; common practice`,
   find(scene) {
     const [far, near] = [scene.land[0], scene.nearest];
     const four = far && near && far !== near ? fourFigures(far, near, 'warmCool') : null;
@@ -89,7 +91,9 @@ export const C4: Rule = {
         difference: Math.abs(painting),
         threshold: TURN,
         form: 'finding',
-        sentence: `Colour gets ${warms ? 'warmer' : 'cooler'} as it goes back; in the ${scene.targetWord} it gets ${warms ? 'cooler' : 'warmer'}.`,
+        sentence: warms
+          ? say`Colour gets warmer as it goes back; ${inTarget(scene)} it gets cooler.`
+          : say`Colour gets cooler as it goes back; ${inTarget(scene)} it gets warmer.`,
         restsOn: [far.name, near.name],
         immuneTo,
         levers: [{ plane: far.name, part: 'colour', direction: warms ? 'cool' : 'warm', amountL: null }],

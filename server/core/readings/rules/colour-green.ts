@@ -5,10 +5,12 @@
  * changes more than yellow or white); common practice (the commonest student fault).
  */
 import { hueDegOf } from '../../colour/lab.ts';
+import { say } from '../../say/say.ts';
 import { because } from '../conditions.ts';
 import { shows } from '../gate.ts';
 import type { Finding, Rule } from '../rule.ts';
 import { type Figures, farAndNear, type Scene, type ScenePlane } from '../scene.ts';
+import { inTarget } from '../target-words.ts';
 
 const GREEN_DEG = [95, 150] as const;
 const SAME_HUE_DEG = 8;
@@ -72,12 +74,12 @@ function sameGreen(scene: Scene, far: ScenePlane, near: ScenePlane): Finding | n
   const painting = greensOf(far.painting, near.painting);
   const sigma = sigmasOf(scene, far, near);
   if (!painting || !bothGreen(far, near) || !isOne(painting, 2 * sigma.hueDeg, sigma.log)) return null;
-  if (!scene.hasTarget) return far.kind === near.kind ? greenFinding(far, near, 'check', 1) : null;
+  if (!scene.hasTarget) return far.kind === near.kind ? greenFinding(far, near, 'check', 1, scene) : null;
   const target = greensOf(far.target, near.target);
   if (!target) return null;
   const times = timesLost(scene, far, near, painting, target);
-  if (times > 0) return greenFinding(far, near, 'finding', times);
-  return isOne(target) ? greenFinding(far, near, 'question', 1, scene.targetWord) : null;
+  if (times > 0) return greenFinding(far, near, 'finding', times, scene);
+  return isOne(target) ? greenFinding(far, near, 'question', 1, scene) : null;
 }
 
 function greenFinding(
@@ -85,7 +87,7 @@ function greenFinding(
   near: ScenePlane,
   form: Finding['form'],
   times: number,
-  word = 'photo',
+  scene: Scene,
 ): Finding {
   return {
     planes: [far.name, near.name],
@@ -93,9 +95,9 @@ function greenFinding(
     threshold: 1,
     form,
     sentence: {
-      finding: `The same green runs from the ${near.label} back to the ${far.label}. Change it as it recedes: less yellow, greyer.`,
-      question: `The same green runs from the ${near.label} back to the ${far.label}, in the ${word} too. Would you change it?`,
-      check: `Check: the same green runs from the ${near.label} back to the ${far.label}. Would you grey it as it recedes?`,
+      finding: say`The same green runs from the ${near.label} back to the ${far.label}. Change it as it recedes: less yellow, greyer.`,
+      question: say`The same green runs from the ${near.label} back to the ${far.label}, ${inTarget(scene)} too. Would you change it?`,
+      check: say`Check: the same green runs from the ${near.label} back to the ${far.label}. Would you grey it as it recedes?`,
     }[form],
     restsOn: form === 'check' ? [] : [far.name, near.name],
     levers:
@@ -105,7 +107,7 @@ function greenFinding(
 
 export const C5: Rule = {
   id: 'C5',
-  name: 'Foreground green carried back',
+  name: say`Foreground green carried back`,
   group: 4,
   family: null,
   inputs: 'hue and strong of each far plane and of the nearest, where both are green (95-150 degrees)',
@@ -114,7 +116,7 @@ export const C5: Rule = {
   noise: 'hue and log chroma ratio, first order in a*, b*',
   mutedBy: because('shallow'),
   colour: true,
-  why: 'Leaf green loses its yellow and its strength through air; one green from front to back closes the space.',
-  source: 'Leonardo, Notebooks (Richter 1883, 307); common practice',
+  why: say`Leaf green loses its yellow and its strength through air; one green from front to back closes the space.`,
+  source: say`Leonardo, Notebooks (Richter 1883, 307); common practice`,
   find: (scene) => farAndNear(scene).flatMap(({ far, near }) => sameGreen(scene, far, near) ?? []),
 };

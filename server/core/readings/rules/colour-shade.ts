@@ -4,13 +4,15 @@
  * In the flow: scene and picture facts -> [rules] -> findings; withheld at grade C. Pure. Sources: Harrison 1909,
  * p. 26 (warm light, cool shadow outdoors); Leonardo (Richter 1883, 430: shadows of plants never black); Poore 1903.
  */
+import { say } from '../../say/say.ts';
 import { because } from '../conditions.ts';
 import { shows } from '../gate.ts';
 import { warmCoolSlope } from '../noise.ts';
 import type { AccentFacts, LightShadeFacts, PictureFacts } from '../picture-facts.ts';
 import type { Finding, Rule } from '../rule.ts';
 import type { Scene, ScenePlane } from '../scene.ts';
-import { hueInWords, placeInWords } from '../words.ts';
+import { inTarget } from '../target-words.ts';
+import { placeInWords, strongSpotOf } from '../words.ts';
 
 /** Trade's 3 and 8 on a linear axis, times 1.2 for C^1.07. */
 const SPLIT_LOST = 3.6;
@@ -42,6 +44,18 @@ function splitOf(facts: LightShadeFacts | null): { warmCool: number; L: number; 
   };
 }
 
+type Turn = 'warm' | 'cool';
+
+const askTurn = (scene: Scene, { label }: ScenePlane, turn: Turn) =>
+  turn === 'warm'
+    ? say`On the ${label} light and shade share one temperature, ${inTarget(scene)} too. Could the shadows turn warmer?`
+    : say`On the ${label} light and shade share one temperature, ${inTarget(scene)} too. Could the shadows turn cooler?`;
+
+const tellTurn = ({ label }: ScenePlane, turn: Turn) =>
+  turn === 'warm'
+    ? say`On the ${label} the shadows are just darker versions of the lights. Turn them warmer.`
+    : say`On the ${label} the shadows are just darker versions of the lights. Turn them cooler.`;
+
 function oneTemperature(scene: Scene, plane: ScenePlane): Finding | null {
   const target = splitOf(lightShade(scene.facts, 'reference', plane.name));
   const painting = splitOf(lightShade(scene.facts, 'painting', plane.name));
@@ -59,9 +73,7 @@ function oneTemperature(scene: Scene, plane: ScenePlane): Finding | null {
     difference: question ? SPLIT_LOST : lost,
     threshold: question ? SPLIT_LOST : SPLIT_IN_TARGET - SPLIT_LOST,
     form: question ? 'question' : 'finding',
-    sentence: question
-      ? `On the ${plane.label} light and shade share one temperature, in the ${scene.targetWord} too. Could the shadows turn ${turn}er?`
-      : `On the ${plane.label} the shadows are just darker versions of the lights. Turn them ${turn}er.`,
+    sentence: question ? askTurn(scene, plane, turn) : tellTurn(plane, turn),
     restsOn: [plane.name],
     levers: question ? [] : [{ plane: plane.name, part: 'shadows', direction: turn, amountL: null }],
   };
@@ -69,7 +81,7 @@ function oneTemperature(scene: Scene, plane: ScenePlane): Finding | null {
 
 export const C6: Rule = {
   id: 'C6',
-  name: 'Light and shade same temperature',
+  name: say`Light and shade same temperature`,
   group: 6,
   family: null,
   inputs: 'warmCool of lights and shadows of each land plane, both pictures',
@@ -77,8 +89,8 @@ export const C6: Rule = {
   noise: 'a relation inside the painting, times the slope of warmCool',
   mutedBy: because('fog', 'against-light', 'night'),
   colour: true,
-  why: 'Outdoors a warm light throws cool shadows, and indoors by a north light the reverse.',
-  source: 'Harrison 1909, p. 26',
+  why: say`Outdoors a warm light throws cool shadows, and indoors by a north light the reverse.`,
+  source: say`Harrison 1909, p. 26`,
   find: (scene) => scene.land.flatMap((plane) => oneTemperature(scene, plane) ?? []),
 };
 
@@ -90,15 +102,14 @@ function deadShadows(scene: Scene, plane: ScenePlane): Finding | null {
   const question = r < DEAD_CHROMA;
   const alive = r >= LIVING_CHROMA && shows(r - p, LIVING_CHROMA - DEAD_CHROMA, scene.noise.absoluteAb);
   if (!question && !alive) return null;
-  const black = `The deepest shadows on the ${plane.label} are black`;
   return {
     planes: [plane.name],
     difference: painted.deadShare,
     threshold: DEAD_SHARE,
     form: question ? 'question' : 'finding',
     sentence: question
-      ? `${black}, in the ${scene.targetWord} too. Did the camera crush them?`
-      : `${black}. Open them with some colour.`,
+      ? say`The deepest shadows on the ${plane.label} are black, ${inTarget(scene)} too. Did the camera crush them?`
+      : say`The deepest shadows on the ${plane.label} are black. Open them with some colour.`,
     restsOn: [plane.name],
     levers: question ? [] : [{ plane: plane.name, part: 'shadows', direction: 'strengthen', amountL: null }],
   };
@@ -106,7 +117,7 @@ function deadShadows(scene: Scene, plane: ScenePlane): Finding | null {
 
 export const C7: Rule = {
   id: 'C7',
-  name: 'Shadows dead',
+  name: say`Shadows dead`,
   group: 6,
   family: null,
   inputs: 'share of the picture with C* under 3 and L* under 22; chroma of the darkest tenth, both pictures',
@@ -114,7 +125,7 @@ export const C7: Rule = {
   noise: 'an absolute chroma at the grade',
   mutedBy: because('night', 'against-light'),
   colour: true,
-  why: 'Outdoors no shadow is black: the sky always throws some colour into it.',
+  why: say`Outdoors no shadow is black: the sky always throws some colour into it.`,
   source: 'Leonardo, Notebooks (Richter 1883, 430)',
   find: (scene) => scene.land.flatMap((plane) => deadShadows(scene, plane) ?? []),
 };
@@ -126,7 +137,7 @@ function fromFocus(scene: Scene, [x, y]: AccentFacts['at']): number {
 }
 
 /** The same spot in the target: any accent of like hue in the same plane. */
-function inTarget(scene: Scene, accent: AccentFacts): boolean {
+function spotInTarget(scene: Scene, accent: AccentFacts): boolean {
   const near = (one: number, two: number) => Math.abs(((one - two + 540) % 360) - 180) <= 25;
   return (scene.facts.reference?.accents ?? []).some(
     (other) => other.plane === accent.plane && near(other.hueDeg, accent.hueDeg),
@@ -140,16 +151,16 @@ function loneAccent(scene: Scene, accent: AccentFacts): Finding | null {
   const threshold = Math.max(ACCENT_OVER_PLANE, accent.planeStrong);
   const over = accent.chroma - accent.planeStrong;
   if (!shows(over, threshold, scene.noise.relationAb)) return null;
-  const question = inTarget(scene, accent);
-  const [hue, place] = [hueInWords(accent.hueDeg), placeInWords(accent.at)];
+  const question = spotInTarget(scene, accent);
+  const [spot, place] = [strongSpotOf(accent.hueDeg), placeInWords(accent.at)];
   return {
     planes: [plane.name],
     difference: over,
     threshold,
     form: question ? 'question' : 'finding',
     sentence: question
-      ? `One strong spot of ${hue} at the ${place} pulls from your focus, in the ${scene.targetWord} too. Keep it?`
-      : `One strong spot of ${hue} at the ${place} pulls away from your focus. Echo it or quiet it.`,
+      ? say`${spot} at the ${place} pulls from your focus, ${inTarget(scene)} too. Keep it?`
+      : say`${spot} at the ${place} pulls away from your focus. Echo it or quiet it.`,
     restsOn: [],
     levers: question ? [] : [{ plane: plane.name, part: 'accent', direction: 'quiet', amountL: null }],
   };
@@ -157,7 +168,7 @@ function loneAccent(scene: Scene, accent: AccentFacts): Finding | null {
 
 export const C8: Rule = {
   id: 'C8',
-  name: 'Lone accent',
+  name: say`Lone accent`,
   group: 6,
   family: null,
   inputs: 'patches of up to 1 % with twice the strong of their plane; the marked focus',
@@ -166,8 +177,8 @@ export const C8: Rule = {
   noise: 'a relation inside the painting',
   mutedBy: {},
   colour: true,
-  why: 'A single spot that nothing answers weighs more than its size and draws the eye from the subject.',
-  source: 'Poore 1903, ch. III',
+  why: say`A single spot that nothing answers weighs more than its size and draws the eye from the subject.`,
+  source: say`Poore 1903, ch. III`,
   find: (scene) =>
     scene.hasTarget && scene.setup.focus
       ? scene.facts.painting.accents.flatMap((accent) => loneAccent(scene, accent) ?? [])

@@ -5,10 +5,12 @@
  * Pure. Sources: Ruskin 1843 (confusion of detail tells distance); Harrison 1909, pp. 48-53 (edges soften away from
  * the point looked at); Leonardo (Richter 1883, 222-225).
  */
+import { say } from '../../say/say.ts';
 import { because, NO_AIR } from '../conditions.ts';
 import { formOf, shows } from '../gate.ts';
 import type { Finding, Lever, Rule } from '../rule.ts';
 import { type FigureKey, farAndNear, fourFigures, type Scene, type ScenePlane } from '../scene.ts';
+import { inTarget } from '../target-words.ts';
 
 const FADES = 0.5;
 const KEPT = 0.8;
@@ -47,8 +49,8 @@ function finished(scene: Scene, far: ScenePlane, near: ScenePlane): Finding | nu
     threshold,
     form,
     sentence: question
-      ? `The ${far.label} is as finished as the foreground, in the ${scene.targetWord} too. Could it be simpler?`
-      : `The ${far.label} is as finished as the near parts. Blur or simplify it.`,
+      ? say`The ${far.label} is as finished as the foreground, ${inTarget(scene)} too. Could it be simpler?`
+      : say`The ${far.label} is as finished as the near parts. Blur or simplify it.`,
     restsOn: [far.name, near.name],
     levers: soften(far, form, 'detail'),
   };
@@ -71,7 +73,7 @@ function overMiddle(scene: Scene): Finding | null {
     difference: Math.log(detail.p),
     threshold: Math.log(OVER_MIDDLE),
     form,
-    sentence: `The ${far.label} has more detail than the ${middle.label} in front of it. Blur or simplify it.`,
+    sentence: say`The ${far.label} has more detail than the ${middle.label} in front of it. Blur or simplify it.`,
     restsOn: [far.name, middle.name],
     levers: soften(far, form, 'detail'),
   };
@@ -79,7 +81,7 @@ function overMiddle(scene: Scene): Finding | null {
 
 export const D1: Rule = {
   id: 'D1',
-  name: "Detail doesn't fade",
+  name: say`Detail doesn't fade`,
   group: 6,
   family: null,
   inputs: 'detail of each far plane, of the middle one and of the nearest',
@@ -87,8 +89,8 @@ export const D1: Rule = {
   noise: 'log ratio of two detail figures (own estimate by grade)',
   mutedBy: because(...NO_AIR, 'against-light', 'valley-mist', 'night'),
   colour: false,
-  why: 'Small parts vanish first with distance: a far tree is one mass with a light and a shade.',
-  source: 'Ruskin 1843, Part II, Sec. II; Leonardo (Richter 1883, 222-225)',
+  why: say`Small parts vanish first with distance: a far tree is one mass with a light and a shade.`,
+  source: say`Ruskin 1843, Part II, Sec. II; Leonardo (Richter 1883, 222-225)`,
   find(scene) {
     const fades = farAndNear(scene).flatMap(({ far, near }) => finished(scene, far, near) ?? []);
     const middle = overMiddle(scene);
@@ -119,9 +121,9 @@ function allAlike(scene: Scene): Finding | null {
     threshold: 1,
     form,
     sentence: {
-      finding: 'Edges are equally crisp everywhere. Lose some; keep the sharpest at your focus.',
-      question: `Edges are equally crisp everywhere, as in the ${scene.targetWord}. Where should the sharpest be?`,
-      check: 'Check: edges are equally crisp everywhere. Where should the sharpest be?',
+      finding: say`Edges are equally crisp everywhere. Lose some; keep the sharpest at your focus.`,
+      question: say`Edges are equally crisp everywhere, as ${inTarget(scene)}. Where should the sharpest be?`,
+      check: say`Check: edges are equally crisp everywhere. Where should the sharpest be?`,
     }[form],
     restsOn: [],
     levers,
@@ -156,8 +158,8 @@ function strayEdge(scene: Scene): Finding | null {
     threshold: Math.log(OVER_FOCUS),
     form: question ? 'question' : 'finding',
     sentence: question
-      ? `The edge of the ${plane.label} is harder than any at your focus, in the ${scene.targetWord} too. Would you lose it?`
-      : `The edge of the ${plane.label} is harder than any at your focus. Lose it; keep the sharpest there.`,
+      ? say`The edge of the ${plane.label} is harder than any at your focus, ${inTarget(scene)} too. Would you lose it?`
+      : say`The edge of the ${plane.label} is harder than any at your focus. Lose it; keep the sharpest there.`,
     restsOn: [],
     levers: soften(plane, question ? 'question' : 'finding', 'edge'),
   };
@@ -165,7 +167,7 @@ function strayEdge(scene: Scene): Finding | null {
 
 export const D2: Rule = {
   id: 'D2',
-  name: 'All edges alike',
+  name: say`All edges alike`,
   group: 6,
   family: null,
   inputs: 'edge of every boundary; edges inside and outside of the focus',
@@ -174,14 +176,14 @@ export const D2: Rule = {
   noise: 'log ratio of two edges (own estimate by grade); noise only widens the variation',
   mutedBy: because('fog', 'night'),
   colour: false,
-  why: 'The eye is sharp at one point and edges soften away from it.',
-  source: 'Harrison 1909, pp. 48-53',
+  why: say`The eye is sharp at one point and edges soften away from it.`,
+  source: say`Harrison 1909, pp. 48-53`,
   find: (scene) => [allAlike(scene) ?? [], strayEdge(scene) ?? []].flat(),
 };
 
 export const D3: Rule = {
   id: 'D3',
-  name: 'Cut-out skyline',
+  name: say`Cut-out skyline`,
   group: 6,
   family: null,
   inputs: 'edge of the farthest land plane against the sky, edge of the nearest plane',
@@ -189,8 +191,8 @@ export const D3: Rule = {
   noise: 'log ratio of two edges (own estimate by grade)',
   mutedBy: because(...NO_AIR, 'against-light', 'valley-mist'),
   colour: false,
-  why: 'A far edge harder than a near one flattens the space and pulls the distance forward.',
-  source: 'Leonardo (Richter 1883, 222-225); common practice',
+  why: say`A far edge harder than a near one flattens the space and pulls the distance forward.`,
+  source: say`Leonardo (Richter 1883, 222-225); common practice`,
   find(scene) {
     const [far, near] = [scene.land[0], scene.nearest];
     const edge = far && near && far !== near && scene.sky ? ratio(far, near, 'edge') : null;
@@ -210,8 +212,8 @@ export const D3: Rule = {
         form,
         sentence:
           form === 'question'
-            ? `The skyline of the ${far.label} is harder than the near edges, in the ${scene.targetWord} too. Soften parts of it?`
-            : `The skyline of the ${far.label} looks cut with scissors. Soften parts of it.`,
+            ? say`The skyline of the ${far.label} is harder than the near edges, ${inTarget(scene)} too. Soften parts of it?`
+            : say`The skyline of the ${far.label} looks cut with scissors. Soften parts of it.`,
         restsOn: [far.name, near.name],
         levers: soften(far, form, 'edge'),
       },

@@ -7,6 +7,7 @@
  */
 
 import type { CardDirection, CardPart } from '../../contract/critique.ts';
+import { say } from '../../say/say.ts';
 import { because, NO_AIR } from '../conditions.ts';
 import { shows } from '../gate.ts';
 import type { Finding, Rule } from '../rule.ts';
@@ -135,7 +136,7 @@ function rises(
 
 export const V4: Rule = {
   id: 'V4',
-  name: 'Distance darks too heavy',
+  name: say`Distance darks too heavy`,
   group: 3,
   family: 'recession',
   inputs: 'dark of each far plane and of the nearest',
@@ -143,8 +144,8 @@ export const V4: Rule = {
   noise: 'difference of two darks inside the painting',
   mutedBy: because(...NO_AIR, 'valley-mist'),
   colour: false,
-  why: 'Air lifts the darks about five times as much as the lights, so depth is built in the darks.',
-  source: 'Koschmieder 1924; the five times are our own calculation',
+  why: say`Air lifts the darks about five times as much as the lights, so depth is built in the darks.`,
+  source: say`Koschmieder 1924; the five times are our own calculation`,
   find(scene) {
     const sigmaOf = (far: ScenePlane, near: ScenePlane) =>
       scene.noise.difference(far.painting, near.painting, 'dark');
@@ -153,10 +154,10 @@ export const V4: Rule = {
       direction: 'lift',
       sentence: (far, _near, short) => {
         const amount = aboutAmount(short, scene.noise.grade);
-        return `The darkest notes on the ${far.label} are nearly as strong as the near ones. Lift them${amount}.`;
+        return say`The darkest notes on the ${far.label} are nearly as strong as the near ones. Lift them${amount}.`;
       },
       check: (far, near) =>
-        `Check: the darks on the ${far.label} are heavier than on the ${near.label}. Should they not be lighter?`,
+        say`Check: the darks on the ${far.label} are heavier than on the ${near.label}. Should they not be lighter?`,
       amountL: (short) => short,
     });
   },
@@ -164,7 +165,7 @@ export const V4: Rule = {
 
 export const V7: Rule = {
   id: 'V7',
-  name: "Contrast doesn't narrow",
+  name: say`Contrast doesn't narrow`,
   group: 3,
   family: 'recession',
   inputs: 'spread of each far plane and of the nearest',
@@ -172,23 +173,23 @@ export const V7: Rule = {
   noise: 'log ratio of two spreads, first order',
   mutedBy: because(...NO_AIR, 'valley-mist', 'cloud-shadow'),
   colour: false,
-  why: 'Contrast falls off exponentially through air, so a far plane has a shorter range than a near one.',
+  why: say`Contrast falls off exponentially through air, so a far plane has a shorter range than a near one.`,
   source: 'Koschmieder 1924; O’Shea, Blackburn & Ono 1994',
   find: (scene) =>
     decays(scene, 'spread', {
       part: 'contrast',
       direction: 'narrow',
       sentence: (far) =>
-        `The ${far.label} has nearly as much light–dark contrast as the foreground. Close it up.`,
+        say`The ${far.label} has nearly as much light–dark contrast as the foreground. Close it up.`,
       check: (far, near) =>
-        `Check: the ${far.label} has more light–dark contrast than the ${near.label}. Is that meant?`,
+        say`Check: the ${far.label} has more light–dark contrast than the ${near.label}. Is that meant?`,
       amountL: () => null,
     }),
 };
 
 export const C1: Rule = {
   id: 'C1',
-  name: 'Distance too coloured',
+  name: say`Distance too coloured`,
   group: 4,
   family: 'recession',
   inputs: 'strong (90th percentile of C*) of each far plane and of the nearest',
@@ -197,23 +198,23 @@ export const C1: Rule = {
   noise: 'log ratio of two chromas, first order',
   mutedBy: because(...NO_AIR, 'cloud-shadow', 'sun-spot', 'night'),
   colour: true,
-  why: 'A fall in strength of colour is one of the surest signs of distance.',
+  why: say`A fall in strength of colour is one of the surest signs of distance.`,
   source: 'Troscianko et al. 1991',
   find: (scene) =>
     decays(scene, 'strong', {
       part: 'colour',
       direction: 'grey',
       sentence: (far) =>
-        `The ${far.label} is almost as colourful as the foreground. Grey it with a little complement.`,
+        say`The ${far.label} is almost as colourful as the foreground. Grey it with a little complement.`,
       check: (far, near) =>
-        `Check: the ${far.label} is more colourful than the ${near.label}. Would you grey it a little?`,
+        say`Check: the ${far.label} is more colourful than the ${near.label}. Would you grey it a little?`,
       amountL: () => null,
     }),
 };
 
 export const C2: Rule = {
   id: 'C2',
-  name: 'Not approaching the air',
+  name: say`Not approaching the air`,
   group: 3,
   family: 'recession',
   inputs: 'airDistance of each far plane and of the nearest; air colour of the painting',
@@ -221,8 +222,8 @@ export const C2: Rule = {
   noise: 'difference of two distances to one air colour, first order in L*, a*, b*',
   mutedBy: because(...NO_AIR, 'smoke'),
   colour: true,
-  why: 'Everything distant drifts toward the colour of the air; that is what the eye takes for depth.',
-  source: 'Romero et al. 2011; Leonardo, Treatise (Rigaud 1802, ch. 287)',
+  why: say`Everything distant drifts toward the colour of the air; that is what the eye takes for depth.`,
+  source: say`Romero et al. 2011; Leonardo, Treatise (Rigaud 1802, ch. 287)`,
   find(scene) {
     const { painting: air } = scene.air;
     if (!air) return [];
@@ -231,9 +232,9 @@ export const C2: Rule = {
     return rises(scene, 'airDistance', -1, FALL_TO_AIR, SHORTFALL_TO_AIR, sigmaOf, {
       part: 'colour',
       direction: 'toward-air',
-      sentence: (far) => `The ${far.label} hasn't moved far enough toward the colour of the air.`,
+      sentence: (far) => say`The ${far.label} hasn't moved far enough toward the colour of the air.`,
       check: (far, near) =>
-        `Check: the ${far.label} stands farther from the colour of the air than the ${near.label}. Is that meant?`,
+        say`Check: the ${far.label} stands farther from the colour of the air than the ${near.label}. Is that meant?`,
       amountL: () => null,
     });
   },

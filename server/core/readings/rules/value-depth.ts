@@ -5,10 +5,12 @@
  */
 
 import type { ReadingForm } from '../../contract/critique.ts';
+import { say } from '../../say/say.ts';
 import { because, NO_AIR } from '../conditions.ts';
 import { formOf } from '../gate.ts';
 import type { Finding, Rule } from '../rule.ts';
 import { farAndNear, neighbours, type Scene, type ScenePlane } from '../scene.ts';
+import { inTarget } from '../target-words.ts';
 
 const HALF_STEP = 5;
 
@@ -33,9 +35,9 @@ function turnBack(scene: Scene, far: ScenePlane, near: ScenePlane): Finding | nu
   const form = formOf({ ...drop, threshold: HALF_STEP, sigma, apart: HALF_STEP });
   if (!form) return null;
   const sentences: Record<ReadingForm, string> = {
-    finding: `Going back, the darks should lighten a little each time; between the ${near.label} and the ${far.label} they turn back.`,
-    question: `From the ${near.label} to the ${far.label} the darks get heavier, in the ${scene.targetWord} too. Does that help the depth?`,
-    check: `Check: from the ${near.label} to the ${far.label} the darks get heavier. Should they not lighten?`,
+    finding: say`Going back, the darks should lighten a little each time; between the ${near.label} and the ${far.label} they turn back.`,
+    question: say`From the ${near.label} to the ${far.label} the darks get heavier, ${inTarget(scene)} too. Does that help the depth?`,
+    check: say`Check: from the ${near.label} to the ${far.label} the darks get heavier. Should they not lighten?`,
   };
   return {
     planes: [far.name, near.name],
@@ -53,7 +55,7 @@ function turnBack(scene: Scene, far: ScenePlane, near: ScenePlane): Finding | nu
 
 export const V5: Rule = {
   id: 'V5',
-  name: "Darks don't climb in steps",
+  name: say`Darks don't climb in steps`,
   group: 3,
   family: null,
   inputs: 'dark of neighbours among the land planes',
@@ -61,7 +63,7 @@ export const V5: Rule = {
   noise: 'difference of two darks inside the painting',
   mutedBy: because(...NO_AIR, 'valley-mist', 'cloud-shadow', 'night'),
   colour: false,
-  why: 'Behind more air every dark is lighter than the dark in front of it.',
+  why: say`Behind more air every dark is lighter than the dark in front of it.`,
   source: 'Leonardo, Notebooks (Richter 1883); Koschmieder 1924',
   find: (scene) => neighbours(scene.land).flatMap(({ far, near }) => turnBack(scene, far, near) ?? []),
 };
@@ -74,9 +76,9 @@ function beats(scene: Scene, far: ScenePlane, near: ScenePlane): Finding | null 
   const form = formOf({ ...trait, threshold: HALF_STEP, sigma, apart: HALF_STEP });
   if (!form) return null;
   const sentences: Record<ReadingForm, string> = {
-    finding: `The lights on the ${far.label} beat the foreground. Bring them down or warm-grey them slightly.`,
-    question: `The lights on the ${far.label} beat the foreground, in the ${scene.targetWord} too. Should the eye go there?`,
-    check: `Check: the lights on the ${far.label} beat those on the ${near.label}. Is that where the sun falls?`,
+    finding: say`The lights on the ${far.label} beat the foreground. Bring them down or warm-grey them slightly.`,
+    question: say`The lights on the ${far.label} beat the foreground, ${inTarget(scene)} too. Should the eye go there?`,
+    check: say`Check: the lights on the ${far.label} beat those on the ${near.label}. Is that where the sun falls?`,
   };
   return {
     planes: [far.name],
@@ -94,7 +96,7 @@ function beats(scene: Scene, far: ScenePlane, near: ScenePlane): Finding | null 
 
 export const V6: Rule = {
   id: 'V6',
-  name: 'Distance lights too strong',
+  name: say`Distance lights too strong`,
   group: 3,
   family: null,
   inputs: 'light of each far plane (not snow) and of the nearest',
@@ -102,7 +104,7 @@ export const V6: Rule = {
   noise: 'difference of two lights inside the painting',
   mutedBy: because('shallow', 'snow', 'against-light', 'cloud-shadow', 'sun-spot'),
   colour: false,
-  why: 'Through air, lights fall or hold; they never gain.',
-  source: 'Leonardo, Treatise (Rigaud 1802, ch. 287)',
+  why: say`Through air, lights fall or hold; they never gain.`,
+  source: say`Leonardo, Treatise (Rigaud 1802, ch. 287)`,
   find: (scene) => farAndNear(scene).flatMap(({ far, near }) => beats(scene, far, near) ?? []),
 };

@@ -6,10 +6,12 @@
  */
 
 import type { ReadingForm } from '../../contract/critique.ts';
+import { say } from '../../say/say.ts';
 import { because } from '../conditions.ts';
 import { formOf, shows } from '../gate.ts';
 import type { Finding, Rule } from '../rule.ts';
 import { neighbours, type Scene, type ScenePlane } from '../scene.ts';
+import { inTarget } from '../target-words.ts';
 
 const SKY_OVER_GROUND = 2;
 const SKY_OVER_GROUND_IN_TARGET = 6;
@@ -32,8 +34,8 @@ function darkSky(scene: Scene, sky: ScenePlane, ground: ScenePlane): Finding | n
     threshold,
     form: question ? 'question' : 'finding',
     sentence: question
-      ? `The sky is no lighter than the ${ground.label}, in the ${scene.targetWord} too. Is that the light you want?`
-      : `The sky is not lighter than the ${ground.label} under it, though it lights the scene.`,
+      ? say`The sky is no lighter than the ${ground.label}, ${inTarget(scene)} too. Is that the light you want?`
+      : say`The sky is not lighter than the ${ground.label} under it, though it lights the scene.`,
     restsOn: [sky.name, ground.name],
     levers: question
       ? []
@@ -50,7 +52,7 @@ function darkSky(scene: Scene, sky: ScenePlane, ground: ScenePlane): Finding | n
 
 export const V10: Rule = {
   id: 'V10',
-  name: 'Sky not the light source',
+  name: say`Sky not the light source`,
   group: 4,
   family: null,
   inputs: 'mid of the sky and of planes tagged flat',
@@ -58,8 +60,8 @@ export const V10: Rule = {
   noise: 'difference of two mids inside the painting',
   mutedBy: because('snow', 'against-light', 'low-sun', 'sun-spot', 'night', 'smoke'),
   colour: false,
-  why: 'The sky lights the land, so flat ground under it is darker, save for snow, storm and a low sun.',
-  source: 'Parkhurst 1898, ch. XXXI',
+  why: say`The sky lights the land, so flat ground under it is darker, save for snow, storm and a low sun.`,
+  source: say`Parkhurst 1898, ch. XXXI`,
   find(scene) {
     const { sky } = scene;
     if (!sky) return [];
@@ -90,8 +92,11 @@ function outshines(scene: Scene, one: ScenePlane, two: ScenePlane): Finding | nu
   // Behind more air an upright is lighter in every photo: nothing to ask.
   if (form === 'question' && upright.index < lying.index) return null;
   const sentences: Record<Exclude<ReadingForm, 'check'>, string> = {
-    finding: `Uprights usually sit darker than ${lying.tilt} ground; here the ${upright.label} outshines the ${lying.label}.`,
-    question: `The ${upright.label} outshines the ${lying.label}, in the ${scene.targetWord} too. Does the light explain it?`,
+    finding:
+      lying.tilt === 'flat'
+        ? say`Uprights usually sit darker than flat ground; here the ${upright.label} outshines the ${lying.label}.`
+        : say`Uprights usually sit darker than slanted ground; here the ${upright.label} outshines the ${lying.label}.`,
+    question: say`The ${upright.label} outshines the ${lying.label}, ${inTarget(scene)} too. Does the light explain it?`,
   };
   return {
     planes: [one.name, two.name],
@@ -109,7 +114,7 @@ function outshines(scene: Scene, one: ScenePlane, two: ScenePlane): Finding | nu
 
 export const V11: Rule = {
   id: 'V11',
-  name: 'Angle order broken',
+  name: say`Angle order broken`,
   group: 4,
   family: null,
   inputs: 'mid of neighbours, one tagged upright, the other flat or slanted',
@@ -117,7 +122,7 @@ export const V11: Rule = {
   noise: 'difference of two mids inside the painting',
   mutedBy: because('snow', 'against-light', 'low-sun', 'cloud-shadow', 'sun-spot', 'night'),
   colour: false,
-  why: 'Under general sky light, what faces the sky is lightest and what stands upright is darkest.',
-  source: 'Leonardo, Notebooks (Richter 1883, 436); Parkhurst 1898, ch. XXXI',
+  why: say`Under general sky light, what faces the sky is lightest and what stands upright is darkest.`,
+  source: say`Leonardo, Notebooks (Richter 1883, 436); Parkhurst 1898, ch. XXXI`,
   find: (scene) => neighbours(scene.land).flatMap(({ far, near }) => outshines(scene, far, near) ?? []),
 };

@@ -4,10 +4,13 @@
  * In the flow: scene -> [rule] -> findings. Pure. Source: common practice; half a step as the smallest difference
  * that a painter mixes on purpose.
  */
+import { say } from '../../say/say.ts';
 import { because } from '../conditions.ts';
 import { shows } from '../gate.ts';
+import { NO_SOURCE } from '../no-source.ts';
 import type { Finding, Lever, Rule } from '../rule.ts';
 import { neighbours, type Scene, type ScenePlane } from '../scene.ts';
+import { inTarget } from '../target-words.ts';
 
 const APART_L = 8;
 const APART_DE = 12;
@@ -61,14 +64,13 @@ function merge(scene: Scene, far: ScenePlane, near: ScenePlane): Finding | null 
   const leewayDe = LEEWAY * scene.noise.colourDistance(far.painting, near.painting);
   if (!isMerged(painted, leewayL, leewayDe)) return null;
   const planes = [far.name, near.name];
-  const names = `The ${far.label} and the ${near.label}`;
   if (isMerged(target)) {
     return {
       planes,
       difference: MERGED_L,
       threshold: MERGED_L,
       form: 'question',
-      sentence: `${names} share one value, in the ${scene.targetWord} too. Should one sit behind the other?`,
+      sentence: say`The ${far.label} and the ${near.label} share one value, ${inTarget(scene)} too. Should one sit behind the other?`,
       restsOn: planes,
       levers: [],
     };
@@ -84,7 +86,7 @@ function merge(scene: Scene, far: ScenePlane, near: ScenePlane): Finding | null 
     difference: lost.difference,
     threshold: lost.threshold,
     form: 'finding',
-    sentence: `${names} have almost the same value here, so one can't sit behind the other.`,
+    sentence: say`The ${far.label} and the ${near.label} have almost the same value here, so one can't sit behind the other.`,
     restsOn: planes,
     levers: [lever],
   };
@@ -92,7 +94,7 @@ function merge(scene: Scene, far: ScenePlane, near: ScenePlane): Finding | null 
 
 export const V2: Rule = {
   id: 'V2',
-  name: 'Planes merged',
+  name: say`Planes merged`,
   group: 2,
   family: null,
   inputs: 'mid, a, b of neighbours, sky included',
@@ -101,7 +103,7 @@ export const V2: Rule = {
   noise: 'difference of two mids, or of two colours, inside the painting',
   mutedBy: because('fog', 'night'),
   colour: false,
-  why: 'Two planes of one value and colour read as a single shape, and the space between them closes.',
-  source: 'common practice, no source',
+  why: say`Two planes of one value and colour read as a single shape, and the space between them closes.`,
+  source: NO_SOURCE,
   find: (scene) => neighbours(scene.planes).flatMap(({ far, near }) => merge(scene, far, near) ?? []),
 };

@@ -6,10 +6,12 @@
  */
 import { fitKeyAndSpan } from '../../gaps/fit.ts';
 import { median } from '../../image/percentiles.ts';
+import { say } from '../../say/say.ts';
 import { because } from '../conditions.ts';
 import { shows } from '../gate.ts';
 import type { Finding, Rule } from '../rule.ts';
 import type { Scene, ScenePlane } from '../scene.ts';
+import { inTargetFirst } from '../target-words.ts';
 import { aboutAmount } from '../words.ts';
 
 const SWAP_IN_TARGET = 6;
@@ -51,7 +53,7 @@ function swap(scene: Scene, one: ScenePlane, two: ScenePlane, off: Map<ScenePlan
     difference,
     threshold: SWAP_IN_PAINTING,
     form: 'finding',
-    sentence: `In the ${scene.targetWord} the ${one.label} is lighter than the ${two.label}; you have them the other way round.`,
+    sentence: say`${inTargetFirst(scene)} the ${one.label} is lighter than the ${two.label}; you have them the other way round.`,
     restsOn: [one.name, two.name],
     // Only a foreground put into shadow, or a far plane put into sun, is what these conditions excuse.
     immuneTo: [
@@ -71,7 +73,7 @@ function swap(scene: Scene, one: ScenePlane, two: ScenePlane, off: Map<ScenePlan
 
 export const V1: Rule = {
   id: 'V1',
-  name: 'Value order swapped',
+  name: say`Value order swapped`,
   group: 2,
   family: null,
   inputs: 'mid of any two planes, sky included',
@@ -79,8 +81,8 @@ export const V1: Rule = {
   noise: 'difference of two mids inside the painting',
   mutedBy: because('cloud-shadow', 'sun-spot'),
   colour: false,
-  why: 'The order of the big values carries the picture before anything else does.',
-  source: 'Harrison 1909, ch. on values; Poore 1903',
+  why: say`The order of the big values carries the picture before anything else does.`,
+  source: say`Harrison 1909, ch. on values; Poore 1903`,
   find(scene) {
     const off = residuals(scene);
     const found = scene.planes
@@ -105,7 +107,9 @@ function jump(scene: Scene, plane: ScenePlane, off: number): Finding {
     difference: Math.abs(off),
     threshold: JUMP_L,
     form: 'finding',
-    sentence: `Everything else keeps its relation, but the ${plane.label} is${amount} too ${tooLight ? 'light' : 'dark'}.`,
+    sentence: tooLight
+      ? say`Everything else keeps its relation, but the ${plane.label} is${amount} too light.`
+      : say`Everything else keeps its relation, but the ${plane.label} is${amount} too dark.`,
     restsOn: [plane.name],
     immuneTo: [
       ...(plane === scene.nearest && !tooLight ? [] : (['cloud-shadow'] as const)),
@@ -161,7 +165,7 @@ const explainsAsMuch = (small: Jump, large: Jump) =>
 
 export const V3: Rule = {
   id: 'V3',
-  name: 'One plane jumps',
+  name: say`One plane jumps`,
   group: 2,
   family: null,
   inputs: 'mid of every plane, sky included, against the key-and-span fit of all the others',
@@ -171,7 +175,7 @@ export const V3: Rule = {
     'the plane’s own part with 1.5 L* for the hand, times the reach of the fitted line (variance of a predicted value), times 1.7 for the choice among planes',
   mutedBy: because('cloud-shadow', 'sun-spot'),
   colour: false,
-  why: 'When all values agree but one, the eye goes to that one: the isolated false value is the worst.',
+  why: say`When all values agree but one, the eye goes to that one: the isolated false value is the worst.`,
   source: 'Poore 1903',
   find(scene) {
     const usable = scene.planes.filter((plane) => plane.target?.mid != null);

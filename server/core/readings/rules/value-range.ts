@@ -6,11 +6,13 @@
  */
 
 import type { ReadingForm } from '../../contract/critique.ts';
+import { say } from '../../say/say.ts';
 import { because } from '../conditions.ts';
 import { formOf, shows } from '../gate.ts';
 import type { LightnessEnds } from '../picture-facts.ts';
 import type { Finding, Rule } from '../rule.ts';
 import type { Figures, Scene } from '../scene.ts';
+import { asTargetDoes, inTarget } from '../target-words.ts';
 
 const DARKEST_PAINT = 14;
 const LIGHTEST_PAINT = 94;
@@ -29,7 +31,7 @@ function thirdUse(ends: LightnessEnds | null, planes: (Figures | null)[]): numbe
 
 export const V8: Rule = {
   id: 'V8',
-  name: 'No reserve',
+  name: say`No reserve`,
   group: 7,
   family: null,
   inputs: 'L1 and L99 of the painting; spread of every plane',
@@ -37,8 +39,8 @@ export const V8: Rule = {
   noise: 'one spread against the range; withheld at grade C, where exposure is not known',
   mutedBy: because('night'),
   colour: false,
-  why: 'A picture that uses black and white everywhere has no air and nothing left for its focus.',
-  source: 'Harrison 1909, pp. 67-73',
+  why: say`A picture that uses black and white everywhere has no air and nothing left for its focus.`,
+  source: say`Harrison 1909, pp. 67-73`,
   find(scene: Scene): Finding[] {
     const { ends } = scene.facts.painting;
     if (scene.noise.grade === 'C' || !ends) return [];
@@ -57,10 +59,9 @@ export const V8: Rule = {
     const form = formOf({ painting, target: scene.hasTarget ? target : null, threshold: FULL_USE, sigma });
     if (!form) return [];
     const sentences: Record<ReadingForm, string> = {
-      finding: 'You use the darkest and lightest paint in several places; save them for the focus.',
-      question: `The darkest and lightest paint stand in several places, as in the ${scene.targetWord}. Where should the focus be?`,
-      check:
-        'Check: the darkest and lightest paint stand in several places. Are they needed outside the focus?',
+      finding: say`You use the darkest and lightest paint in several places; save them for the focus.`,
+      question: say`The darkest and lightest paint stand in several places, as ${inTarget(scene)}. Where should the focus be?`,
+      check: say`Check: the darkest and lightest paint stand in several places. Are they needed outside the focus?`,
     };
     return [
       {
@@ -79,7 +80,7 @@ export const V8: Rule = {
 
 export const V9: Rule = {
   id: 'V9',
-  name: 'Short range',
+  name: say`Short range`,
   group: 7,
   family: null,
   inputs: 'L2 and L98 of both pictures',
@@ -87,8 +88,8 @@ export const V9: Rule = {
   noise: 'a relation inside the painting',
   mutedBy: because('fog', 'night', 'smoke'),
   colour: false,
-  why: 'One true dark and one true light give the eye the ends by which it reads all other values.',
-  source: 'Harrison 1909, pp. 67-73; common practice',
+  why: say`One true dark and one true light give the eye the ends by which it reads all other values.`,
+  source: say`Harrison 1909, pp. 67-73; common practice`,
   find(scene: Scene): Finding[] {
     const [target, painting] = [scene.facts.reference?.ends, scene.facts.painting.ends];
     if (!target || !painting || !scene.hasTarget) return [];
@@ -104,8 +105,8 @@ export const V9: Rule = {
         threshold,
         form: bothShort ? 'question' : 'finding',
         sentence: bothShort
-          ? `The picture stays in a narrow band of greys, as the ${scene.targetWord} does. Is it meant to be misty?`
-          : 'The picture stays in a narrow band of greys. Fine if misty; if not, set one true dark and one true light.',
+          ? say`The picture stays in a narrow band of greys, ${asTargetDoes(scene)}. Is it meant to be misty?`
+          : say`The picture stays in a narrow band of greys. Fine if misty; if not, set one true dark and one true light.`,
         restsOn: [],
         levers: bothShort ? [] : [{ plane: null, part: 'contrast', direction: 'widen', amountL: null }],
       },

@@ -4,10 +4,12 @@
  * In the flow: scene -> [rules] -> findings. Both look at the squinted three-value map. Pure. Sources: Poore 1903,
  * ch. X (petty planes); Reynolds, quoted there (a quarter light, a quarter dark, half half-tone).
  */
+import { say } from '../../say/say.ts';
 import { because } from '../conditions.ts';
 import { formOf, shows } from '../gate.ts';
 import type { ValueMapFacts } from '../picture-facts.ts';
 import type { Rule } from '../rule.ts';
+import { inBoth, inTarget } from '../target-words.ts';
 import { placeInWords } from '../words.ts';
 
 const SPOTS = 0.12;
@@ -19,11 +21,17 @@ const EQUAL = 0.06;
  */
 const NEARER = 0.09;
 
-const SPOT_WORDS = { dark: 'darks', middle: 'half-tones', light: 'lights' } as const;
+const SPOT_WORDS = { dark: say`the darks`, middle: say`the half-tones`, light: say`the lights` } as const;
+
+/** @param at where most of them lie; null where that is not known. */
+const joinSpots = (what: string, at: ValueMapFacts['spotAt']) =>
+  at
+    ? say`Squint: the big shapes break into small spots. Join ${what} in the ${placeInWords(at)}.`
+    : say`Squint: the big shapes break into small spots. Join ${what}.`;
 
 export const V12: Rule = {
   id: 'V12',
-  name: 'Spotty values',
+  name: say`Spotty values`,
   group: 4,
   family: null,
   inputs: 'share of the three-value map in patches under 0.5 % of the picture, both pictures',
@@ -31,8 +39,8 @@ export const V12: Rule = {
   noise: 'deviation of a share in the map (own estimate)',
   mutedBy: {},
   colour: false,
-  why: 'Failure comes from crumbling into many petty planes; a few big shapes carry.',
-  source: 'Poore 1903, ch. X',
+  why: say`Failure comes from crumbling into many petty planes; a few big shapes carry.`,
+  source: say`Poore 1903, ch. X`,
   find(scene) {
     const [map, target] = [scene.facts.painting.valueMap, scene.facts.reference?.valueMap ?? null];
     if (!map || !target || !scene.hasTarget) return [];
@@ -42,7 +50,6 @@ export const V12: Rule = {
     const found = shows(map.spots, threshold, sigma) && shows(map.spots - target.spots, 0, sigma);
     if (!found && !asSpotty) return [];
     const what = SPOT_WORDS[map.spotValue ?? 'dark'];
-    const where = map.spotAt ? ` in the ${placeInWords(map.spotAt)}` : '';
     return [
       {
         planes: [],
@@ -50,8 +57,8 @@ export const V12: Rule = {
         threshold: found ? threshold : SPOTS,
         form: found ? 'finding' : 'question',
         sentence: found
-          ? `Squint: the big shapes break into small spots. Join the ${what}${where}.`
-          : `Squint: the big shapes break into small spots, in the ${scene.targetWord} too. Could the ${what} be joined?`,
+          ? joinSpots(what, map.spotAt)
+          : say`Squint: the big shapes break into small spots, ${inTarget(scene)} too. Could ${what} be joined?`,
         restsOn: [],
         levers: found ? [{ plane: null, part: 'shapes', direction: 'join', amountL: null }] : [],
       },
@@ -66,7 +73,7 @@ function dominance({ dark, middle, light }: ValueMapFacts): number {
 
 export const V13: Rule = {
   id: 'V13',
-  name: 'No dominant value',
+  name: say`No dominant value`,
   group: 4,
   family: null,
   inputs: 'dark, middle and light shares of the three-value map, both pictures',
@@ -74,8 +81,8 @@ export const V13: Rule = {
   noise: 'deviation of a share in the map (own estimate)',
   mutedBy: because('night'),
   colour: false,
-  why: 'Unequal shares give a picture its mood: a quarter, a quarter and a half is an old guide, not a law.',
-  source: 'Reynolds, quoted in Poore 1903, ch. X',
+  why: say`Unequal shares give a picture its mood: a quarter, a quarter and a half is an old guide, not a law.`,
+  source: say`Reynolds, quoted in Poore 1903, ch. X`,
   find(scene) {
     const map = scene.facts.painting.valueMap;
     const target = scene.facts.reference?.valueMap ?? null;
@@ -90,7 +97,6 @@ export const V13: Rule = {
       apart: NEARER,
     });
     if (!form) return [];
-    const equal = 'light, middle and dark take equal room';
     return [
       {
         planes: [],
@@ -98,9 +104,9 @@ export const V13: Rule = {
         threshold: 1 / 3 - EQUAL,
         form,
         sentence: {
-          finding: 'Light, middle and dark take equal room. Let one of them win.',
-          question: `In picture and ${scene.targetWord} alike ${equal}. Which should win?`,
-          check: `Check: ${equal}. Which should win?`,
+          finding: say`Light, middle and dark take equal room. Let one of them win.`,
+          question: say`${inBoth(scene)} light, middle and dark take equal room. Which should win?`,
+          check: say`Check: light, middle and dark take equal room. Which should win?`,
         }[form],
         restsOn: [],
         levers:

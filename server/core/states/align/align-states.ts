@@ -8,6 +8,7 @@ import { project } from '../../geometry/homography.ts';
 import type { Matrix3 } from '../../geometry/matrix3.ts';
 import type { EncodedRaster } from '../../image/raster.ts';
 import { WHOLE_PHOTO } from '../../rectify/whole-photo.ts';
+import { say } from '../../say/say.ts';
 import { agreementOf, squaresOf } from './agreement.ts';
 import { AS_SQUARED, firstPlaces } from './first-place.ts';
 import { refined } from './refine.ts';
@@ -34,14 +35,15 @@ export interface StateAlignment {
   readonly trouble: string | null;
 }
 
-const percent = (share: number) => `${Math.round(share * 100)} %`;
+/** In percent, its sign left out. */
+const percent = (share: number) => Math.round(share * 100);
 
 function troubleOf(agreement: number, squares: number): string | null {
   if (squares < LEAST_SQUARES) {
-    return `The two photos are too even to be laid on one another: only ${squares} of their parts show anything, and ${LEAST_SQUARES} are needed. They are not compared.`;
+    return say`The two photos are too even to be laid on one another: only ${squares} of their parts show anything, and ${LEAST_SQUARES} are needed. They are not compared.`;
   }
   if (agreement >= LEAST_AGREEMENT) return null;
-  return `This seems to be another painting than the last state: ${percent(agreement)} of it agrees, and ${percent(LEAST_AGREEMENT)} is needed. The picture stays; it is only not compared.`;
+  return say`This seems to be another painting than the last state: ${percent(agreement)} % of it agrees, and ${percent(LEAST_AGREEMENT)} % is needed. The picture stays; it is only not compared.`;
 }
 
 /** Farthest way of a corner, as a share of the width. @param ratio height / width. */

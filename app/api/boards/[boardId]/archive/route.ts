@@ -1,3 +1,4 @@
+import { say } from '#server/core/say/say.ts';
 import { handle } from '#server/http/respond.ts';
 import { saved } from '#server/http/saved.ts';
 import { boardNotFound, refuseUnlessMay, visitorOnBoard } from '#server/http/visitor.ts';
@@ -13,7 +14,7 @@ export const GET = handle<Params>(async (request, { params }) => {
   refuseUnlessMay(
     role,
     'board.take',
-    'Only the owner of a board and the host may take the whole of it away.',
+    say`Only the owner of a board and the host may take the whole of it away.`,
   );
   const archive = await boardArchive(boardId, visitor.personId);
   if (!archive) throw boardNotFound();

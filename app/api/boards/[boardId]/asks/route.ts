@@ -4,6 +4,7 @@ import { roleNow } from '#server/access/roles.ts';
 import { AskRequest } from '#server/core/contract/own-time-requests.ts';
 import { statesOf } from '#server/core/own-time/states.ts';
 import { Problem } from '#server/core/problem.ts';
+import { say } from '#server/core/say/say.ts';
 import { givesLooks } from '#server/http/asks.ts';
 import { pictureNotFound } from '#server/http/picture-not-found.ts';
 import { handle, readJson } from '#server/http/respond.ts';
@@ -32,11 +33,11 @@ export const POST = handle<Params>(async (request, { params }) => {
   const newest = states.at(-1);
   if (newest?.kind !== 'painting') throw pictureNotFound();
   const relation = newest.painter.id === visitor.personId ? 'own' : 'other';
-  refuseUnlessMay(role, 'ask.make', 'Only its painter may ask for a look at a painting.', relation);
+  refuseUnlessMay(role, 'ask.make', say`Only its painter may ask for a look at a painting.`, relation);
   if (of !== null && (of === visitor.personId || !givesLooks(await roleNow(of, boardId)))) {
     throw new Problem(
       'person-not-found',
-      'Nobody of that id gives looks on this board. Ask any teacher instead.',
+      say`Nobody of that id gives looks on this board. Ask any teacher instead.`,
     );
   }
   const ask = { boardId, pictureId: newest.id, askedById: visitor.personId, askedOfId: of, words };

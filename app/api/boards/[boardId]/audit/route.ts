@@ -1,4 +1,5 @@
 import { recordOfBoard } from '#server/access/audit.ts';
+import { say } from '#server/core/say/say.ts';
 import { handle } from '#server/http/respond.ts';
 import { refuseUnlessMay, visitorOnBoard } from '#server/http/visitor.ts';
 
@@ -8,6 +9,10 @@ type Params = { boardId: string };
 export const GET = handle<Params>(async (request, { params }) => {
   const { boardId } = await params;
   const { role } = await visitorOnBoard(request, boardId);
-  refuseUnlessMay(role, 'audit.see', 'Only the owner of a board, its teachers and the host may read this.');
+  refuseUnlessMay(
+    role,
+    'audit.see',
+    say`Only the owner of a board, its teachers and the host may read this.`,
+  );
   return recordOfBoard(boardId);
 });

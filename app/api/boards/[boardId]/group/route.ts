@@ -1,5 +1,6 @@
 import { audited } from '#server/access/audit.ts';
 import { MoveRequest } from '#server/core/contract/decency.ts';
+import { say } from '#server/core/say/say.ts';
 import { handle, readJson } from '#server/http/respond.ts';
 import { services } from '#server/http/services.ts';
 import { refuseUnlessMay, visitorInGroup, visitorOnBoard } from '#server/http/visitor.ts';
@@ -14,7 +15,7 @@ export const PUT = handle<Params>(async (request, { params }) => {
   refuseUnlessMay(
     role,
     'board.group',
-    'Only the owner of a board and the host may move it into a group or out of one.',
+    say`Only the owner of a board and the host may move it into a group or out of one.`,
   );
   const { group } = await readJson(request, MoveRequest);
   if (group !== null) {
@@ -22,7 +23,7 @@ export const PUT = handle<Params>(async (request, { params }) => {
     refuseUnlessMay(
       there.role,
       'group.board',
-      'Only the owner of a group, its teachers and the host may bring boards into it.',
+      say`Only the owner of a group, its teachers and the host may bring boards into it.`,
     );
   }
   await audited.boardMoved(visitor, boardId, group);

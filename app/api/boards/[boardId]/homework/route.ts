@@ -2,6 +2,7 @@ import { boardAsSeen } from '#server/access/consent.ts';
 import { homeworkSeen } from '#server/access/homework.ts';
 import { HomeworkRequest } from '#server/core/contract/homework-requests.ts';
 import { statesOf } from '#server/core/own-time/states.ts';
+import { say } from '#server/core/say/say.ts';
 import { refuseFarDay } from '#server/http/homework.ts';
 import { pictureNotFound } from '#server/http/picture-not-found.ts';
 import { handle, readJson } from '#server/http/respond.ts';
@@ -33,7 +34,7 @@ export const POST = handle<Params>(async (request, { params }) => {
   refuseUnlessMay(
     role,
     'homework.set',
-    'Only teachers and the host set homework for others; painters may set it for themselves.',
+    say`Only teachers and the host set homework for others; painters may set it for themselves.`,
     relation,
   );
   refuseFarDay(homework.dueOn);

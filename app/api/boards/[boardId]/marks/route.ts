@@ -1,6 +1,7 @@
 import type { MarksTaken } from '#server/core/contract/outward.ts';
 import { ANNOTATION_TYPE } from '#server/core/outward/annotations/vocabulary.ts';
 import { Problem } from '#server/core/problem.ts';
+import { say } from '#server/core/say/say.ts';
 import { countCall, UPLOADING } from '#server/http/rate-limit.ts';
 import { handle, readText } from '#server/http/respond.ts';
 import { saved } from '#server/http/saved.ts';
@@ -35,7 +36,7 @@ export const GET = handle<Params>(async (request, { params }) => {
 export const POST = handle<Params>(async (request, { params }): Promise<MarksTaken> => {
   const { boardId } = await params;
   const who = await visitorOnBoard(request, boardId);
-  refuseUnlessMay(who.role, 'room.mark', 'Only who may make marks on a board may bring some in.', 'own');
+  refuseUnlessMay(who.role, 'room.mark', say`Only who may make marks on a board may bring some in.`, 'own');
   countCall(UPLOADING, who.visitor.personId);
   const document = parsed(await readText(request, MOST_BYTES));
   const found = await marksIn(boardId, who, document, new URL(request.url).searchParams.get('picture'));
@@ -52,7 +53,7 @@ function parsed(text: string): unknown {
   } catch (cause) {
     throw new Problem(
       'bad-request',
-      'This file holds no annotations: it is not JSON. Choose a file of Web Annotations (JSON-LD).',
+      say`This file holds no annotations: it is not JSON. Choose a file of Web Annotations (JSON-LD).`,
       { cause },
     );
   }

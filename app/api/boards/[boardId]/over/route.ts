@@ -1,6 +1,7 @@
 import { audited } from '#server/access/audit.ts';
 import { keepingOn } from '#server/access/keeping.ts';
 import type { OverView } from '#server/core/contract/decency.ts';
+import { say } from '#server/core/say/say.ts';
 import { handle } from '#server/http/respond.ts';
 import { boardNotFound, refuseUnlessMay, visitorOnBoard } from '#server/http/visitor.ts';
 import { endPictures } from '#server/http/withdraw.ts';
@@ -8,7 +9,7 @@ import { boardPlace, sayOver } from '#server/store/board-place.ts';
 
 type Params = { boardId: string };
 
-const REFUSED = 'Only the owner of a board and the host may say that its class is over.';
+const REFUSED = say`Only the owner of a board and the host may say that its class is over.`;
 
 /** What would go and what stay if the class were over now: an `OverView`. */
 export const GET = handle<Params>(async (request, { params }): Promise<OverView> => {

@@ -2,6 +2,7 @@ import { audited } from '#server/access/audit.ts';
 import { memberRoleOn } from '#server/access/roles.ts';
 import { HandOnRequest } from '#server/core/contract/decency.ts';
 import { Problem } from '#server/core/problem.ts';
+import { say } from '#server/core/say/say.ts';
 import { handle, readJson } from '#server/http/respond.ts';
 import { services } from '#server/http/services.ts';
 import { refuseUnlessMay, visitorOnBoard } from '#server/http/visitor.ts';
@@ -13,12 +14,12 @@ type Params = { boardId: string };
 export const PUT = handle<Params>(async (request, { params }) => {
   const { boardId } = await params;
   const { visitor, role } = await visitorOnBoard(request, boardId);
-  refuseUnlessMay(role, 'board.hand', 'Only the owner of a board and the host may hand it on.');
+  refuseUnlessMay(role, 'board.hand', say`Only the owner of a board and the host may hand it on.`);
   const { person } = await readJson(request, HandOnRequest);
   if ((await memberRoleOn(boardId, person)) === null) {
     throw new Problem(
       'person-not-found',
-      'A board is handed on to somebody who is a member of it, and that person is not. Invite them first.',
+      say`A board is handed on to somebody who is a member of it, and that person is not. Invite them first.`,
     );
   }
   await handBoardOn(boardId, person);

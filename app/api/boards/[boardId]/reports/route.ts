@@ -1,5 +1,6 @@
 import { makeReport, reportsFor } from '#server/access/report.ts';
 import { ReportRequest } from '#server/core/contract/decency.ts';
+import { say } from '#server/core/say/say.ts';
 import { countCall, REPORTING } from '#server/http/rate-limit.ts';
 import { handle, readJson } from '#server/http/respond.ts';
 import { refuseUnlessMay, visitorOnBoard } from '#server/http/visitor.ts';
@@ -10,7 +11,7 @@ type Params = { boardId: string };
 export const POST = handle<Params>(async (request, { params }) => {
   const { boardId } = await params;
   const { visitor, role } = await visitorOnBoard(request, boardId);
-  refuseUnlessMay(role, 'report.make', 'Only who is on this board may report something on it.');
+  refuseUnlessMay(role, 'report.make', say`Only who is on this board may report something on it.`);
   countCall(REPORTING, visitor.personId);
   return makeReport(boardId, visitor, role, await readJson(request, ReportRequest));
 });

@@ -1,5 +1,6 @@
 import { setGroupSchool } from '#server/access/set-school.ts';
 import { SchoolShape } from '#server/core/contract/decency.ts';
+import { say } from '#server/core/say/say.ts';
 import { handle, readJson } from '#server/http/respond.ts';
 import { services } from '#server/http/services.ts';
 import { refuseUnlessMay, visitorInGroup } from '#server/http/visitor.ts';
@@ -13,7 +14,7 @@ export const PUT = handle<Params>(async (request, { params }) => {
   refuseUnlessMay(
     role,
     'group.school',
-    'Only the owner of a group and the host may change its school setting.',
+    say`Only the owner of a group and the host may change its school setting.`,
   );
   await services().accessChanged(
     await setGroupSchool(visitor, groupId, await readJson(request, SchoolShape)),

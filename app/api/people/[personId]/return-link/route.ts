@@ -1,5 +1,6 @@
 import { makeReturnLink } from '#server/access/account.ts';
 import { audited } from '#server/access/audit.ts';
+import { say } from '#server/core/say/say.ts';
 import { countCall, INVITING } from '#server/http/rate-limit.ts';
 import { handle } from '#server/http/respond.ts';
 import { originOf, refuseUnlessMay, visitorOf } from '#server/http/visitor.ts';
@@ -13,7 +14,7 @@ export const POST = handle<Params>(async (request, { params }) => {
   refuseUnlessMay(
     visitor.isHost ? 'host' : 'stranger',
     'return.link',
-    'Only the host may make a link for somebody to come back by.',
+    say`Only the host may make a link for somebody to come back by.`,
   );
   countCall(INVITING, visitor.personId);
   const link = await makeReturnLink(personId, originOf(request));

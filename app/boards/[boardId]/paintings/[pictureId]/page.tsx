@@ -8,12 +8,12 @@ import boards from '#app/_boards/boards.module.css';
 import { PlainPage } from '#app/_enter/plain-page.tsx';
 import { States } from '#app/_states/states.tsx';
 import { PageHead } from '#app/_ui/page-head.tsx';
-import { words } from '#app/_words/en.ts';
-import { statesWords } from '#app/_words/en-states.ts';
 import { boardAsSeen } from '#server/access/consent.ts';
 import { roleOn } from '#server/access/roles.ts';
 import { readSession } from '#server/access/session.ts';
 import { paintingStates } from '#server/access/states.ts';
+import { words } from '#words/shell.ts';
+import { statesWords } from '#words/states.ts';
 
 interface StatesPageProps {
   params: Promise<{ boardId: string; pictureId: string }>;

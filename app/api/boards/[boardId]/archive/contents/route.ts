@@ -1,3 +1,4 @@
+import { say } from '#server/core/say/say.ts';
 import { handle } from '#server/http/respond.ts';
 import { boardNotFound, refuseUnlessMay, visitorOnBoard } from '#server/http/visitor.ts';
 import { archiveContents } from '#server/outward/board-archive.ts';
@@ -11,7 +12,7 @@ export const GET = handle<Params>(async (request, { params }) => {
   refuseUnlessMay(
     role,
     'board.take',
-    'Only the owner of a board and the host may take the whole of it away.',
+    say`Only the owner of a board and the host may take the whole of it away.`,
   );
   const contents = await archiveContents(boardId, visitor.personId);
   if (!contents) throw boardNotFound();

@@ -1,6 +1,7 @@
 import { AskChange } from '#server/core/contract/own-time-requests.ts';
 import { dayAfter, dayOf } from '#server/core/own-time/days.ts';
 import { Problem } from '#server/core/problem.ts';
+import { say } from '#server/core/say/say.ts';
 import { askFor, refuseSettled } from '#server/http/asks.ts';
 import { handle, readJson } from '#server/http/respond.ts';
 import { services } from '#server/http/services.ts';
@@ -16,7 +17,7 @@ export const PATCH = handle<Params>(async (request, { params }) => {
   const { boardId, askId } = await params;
   const { visitor, role, ask, relation } = await askFor(request, boardId, askId);
   const change = await readJson(request, AskChange);
-  const doing = 'Only those who teach on the board or run it may do this.';
+  const doing = say`Only those who teach on the board or run it may do this.`;
   if ('answered' in change) {
     refuseUnlessMay(role, 'ask.answer', doing, relation);
     refuseSettled(await answerAsk(ask.id, visitor.personId));
@@ -32,7 +33,7 @@ export const PATCH = handle<Params>(async (request, { params }) => {
 export const DELETE = handle<Params>(async (request, { params }) => {
   const { boardId, askId } = await params;
   const { role, ask, relation } = await askFor(request, boardId, askId);
-  refuseUnlessMay(role, 'ask.make', 'Only the painter who asked may withdraw it.', relation);
+  refuseUnlessMay(role, 'ask.make', say`Only the painter who asked may withdraw it.`, relation);
   refuseSettled(await withdrawAsk(ask.id));
   services().boardChanged(boardId);
 });
@@ -42,6 +43,6 @@ function refusePast(day: string, today: string): void {
   if (day >= dayAfter(today, -1) && day <= dayAfter(today, MOST_DAYS)) return;
   throw new Problem(
     'bad-request',
-    `A look is promised for a day between today and a year from now, and ${day} is not. Choose another day.`,
+    say`A look is promised for a day between today and a year from now, and ${day} is not. Choose another day.`,
   );
 }

@@ -1,4 +1,5 @@
 import { blockOnBoard } from '#server/access/block.ts';
+import { say } from '#server/core/say/say.ts';
 import { BLOCKING, countCall } from '#server/http/rate-limit.ts';
 import { handle } from '#server/http/respond.ts';
 import { services } from '#server/http/services.ts';
@@ -13,7 +14,7 @@ export const PUT = handle<Params>(async (request, { params }) => {
   refuseUnlessMay(
     role,
     'block.make',
-    'Whoever runs a board or teaches on it has to see everybody there, so blocking is for the others.',
+    say`Whoever runs a board or teaches on it has to see everybody there, so blocking is for the others.`,
   );
   countCall(BLOCKING, visitor.personId);
   await blockOnBoard(boardId, visitor, role, personId);

@@ -1,5 +1,6 @@
 import { settingRelation } from '#server/access/homework.ts';
 import { HomeworkChange } from '#server/core/contract/homework-requests.ts';
+import { say } from '#server/core/say/say.ts';
 import { homeworkFor, refuseClosed, refuseFarDay } from '#server/http/homework.ts';
 import { handle, readJson } from '#server/http/respond.ts';
 import { services } from '#server/http/services.ts';
@@ -37,7 +38,7 @@ async function changeable(request: Request, boardId: string, homeworkId: string)
   refuseUnlessMay(
     by.role,
     'homework.change',
-    'Only teachers and the host change homework; painters what they set for themselves.',
+    say`Only teachers and the host change homework; painters what they set for themselves.`,
     settingRelation(by.visitor.personId, homework),
   );
   return homework;

@@ -1,5 +1,6 @@
 import { audited } from '#server/access/audit.ts';
 import { takeBackInvite } from '#server/access/invite.ts';
+import { say } from '#server/core/say/say.ts';
 import { handle } from '#server/http/respond.ts';
 import { services } from '#server/http/services.ts';
 import { refuseUnlessMay, visitorOnBoard } from '#server/http/visitor.ts';
@@ -13,7 +14,7 @@ export const DELETE = handle<Params>(async (request, { params }) => {
   refuseUnlessMay(
     role,
     'invite.end',
-    'Only the owner of a board, its teachers and the host may take an invite back.',
+    say`Only the owner of a board, its teachers and the host may take an invite back.`,
   );
   await takeBackInvite({ boardId }, token);
   await audited.inviteEnded(visitor, { boardId });

@@ -2,6 +2,7 @@ import { audited } from '#server/access/audit.ts';
 import { memberRoleOn } from '#server/access/roles.ts';
 import { RoleRequest } from '#server/core/contract/requests.ts';
 import { Problem } from '#server/core/problem.ts';
+import { say } from '#server/core/say/say.ts';
 import { handle, readJson } from '#server/http/respond.ts';
 import { services } from '#server/http/services.ts';
 import { refuseUnlessMay, visitorOnBoard } from '#server/http/visitor.ts';
@@ -14,7 +15,11 @@ type Params = { boardId: string; personId: string };
 export const PATCH = handle<Params>(async (request, { params }) => {
   const { boardId, personId } = await params;
   const { visitor, role } = await visitorOnBoard(request, boardId);
-  refuseUnlessMay(role, 'member.role', 'Only the owner of a board and the host may change what somebody is.');
+  refuseUnlessMay(
+    role,
+    'member.role',
+    say`Only the owner of a board and the host may change what somebody is.`,
+  );
   const wanted = await readJson(request, RoleRequest);
   if ((await memberRoleOn(boardId, personId)) === null) throw notAMember();
   await changeMember(boardId, personId, wanted.role);
@@ -29,7 +34,7 @@ export const DELETE = handle<Params>(async (request, { params }) => {
   refuseUnlessMay(
     role,
     'member.end',
-    'Only the owner of a board and the host may send people away.',
+    say`Only the owner of a board and the host may send people away.`,
     visitor.personId === personId ? 'own' : 'other',
   );
   const guarded = await endGuardianships({ boardId }, personId);
@@ -39,5 +44,8 @@ export const DELETE = handle<Params>(async (request, { params }) => {
 });
 
 function notAMember(): Problem {
-  return new Problem('person-not-found', 'That person is not a member of this board. Load the board again.');
+  return new Problem(
+    'person-not-found',
+    say`That person is not a member of this board. Load the board again.`,
+  );
 }

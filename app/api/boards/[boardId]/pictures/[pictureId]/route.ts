@@ -3,6 +3,7 @@ import { knownNames, namingFor } from '#server/access/school.ts';
 import { PictureNotes } from '#server/core/contract/requests.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import { Problem } from '#server/core/problem.ts';
+import { say } from '#server/core/say/say.ts';
 import { pictureNotFound } from '#server/http/picture-not-found.ts';
 import { refuseNoting, refuseTakingBack } from '#server/http/picture-rules.ts';
 import { handle, readJson } from '#server/http/respond.ts';
@@ -32,7 +33,7 @@ export const PATCH = handle<Params>(async (request, { params }) => {
   if (picture.kind !== 'painting') {
     throw new Problem(
       'bad-request',
-      'This picture is a reference: medium, drying and light are noted of paintings only. Choose a painting.',
+      say`This picture is a reference: medium, drying and light are noted of paintings only. Choose a painting.`,
     );
   }
   await notePicture(boardId, pictureId, await readJson(request, PictureNotes));

@@ -1,5 +1,6 @@
 import { audited } from '#server/access/audit.ts';
 import { takeBackInvite } from '#server/access/invite.ts';
+import { say } from '#server/core/say/say.ts';
 import { handle } from '#server/http/respond.ts';
 import { services } from '#server/http/services.ts';
 import { refuseUnlessMay, visitorInGroup } from '#server/http/visitor.ts';
@@ -14,7 +15,7 @@ export const DELETE = handle<Params>(async (request, { params }) => {
   refuseUnlessMay(
     role,
     'group.invite.end',
-    'Only the owner of a group, its teachers and the host may take an invite back.',
+    say`Only the owner of a group, its teachers and the host may take an invite back.`,
   );
   await takeBackInvite({ groupId }, token);
   await audited.inviteEnded(visitor, { groupId });

@@ -1,6 +1,7 @@
 import { audited } from '#server/access/audit.ts';
 import { RoleRequest } from '#server/core/contract/requests.ts';
 import { Problem } from '#server/core/problem.ts';
+import { say } from '#server/core/say/say.ts';
 import { handle, readJson } from '#server/http/respond.ts';
 import { services } from '#server/http/services.ts';
 import { refuseUnlessMay, visitorInGroup } from '#server/http/visitor.ts';
@@ -16,7 +17,7 @@ export const PATCH = handle<Params>(async (request, { params }) => {
   refuseUnlessMay(
     role,
     'group.member.role',
-    'Only the owner of a group and the host may change what somebody is.',
+    say`Only the owner of a group and the host may change what somebody is.`,
   );
   const wanted = await readJson(request, RoleRequest);
   if (!(await changeGroupMember(groupId, personId, wanted.role))) throw notAMember();
@@ -31,7 +32,7 @@ export const DELETE = handle<Params>(async (request, { params }) => {
   refuseUnlessMay(
     role,
     'group.member.end',
-    'Only the owner of a group and the host may send people away.',
+    say`Only the owner of a group and the host may send people away.`,
     visitor.personId === personId ? 'own' : 'other',
   );
   const guarded = await endGuardianships({ groupId }, personId);
@@ -41,5 +42,8 @@ export const DELETE = handle<Params>(async (request, { params }) => {
 });
 
 function notAMember(): Problem {
-  return new Problem('person-not-found', 'That person is not a member of this group. Load the page again.');
+  return new Problem(
+    'person-not-found',
+    say`That person is not a member of this group. Load the page again.`,
+  );
 }

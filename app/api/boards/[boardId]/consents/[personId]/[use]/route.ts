@@ -2,6 +2,7 @@ import { consentRelation } from '#server/access/consent.ts';
 import { ConsentRequest } from '#server/core/contract/requests.ts';
 import { CONSENT_USES, ConsentUse } from '#server/core/contract/roles.ts';
 import { Problem } from '#server/core/problem.ts';
+import { say } from '#server/core/say/say.ts';
 import { handle, readJson } from '#server/http/respond.ts';
 import { services } from '#server/http/services.ts';
 import { refuseUnlessMay, visitorOnBoard } from '#server/http/visitor.ts';
@@ -16,12 +17,12 @@ export const PUT = handle<Params>(async (request, { params }) => {
   refuseUnlessMay(
     role,
     'consent.say',
-    'Only the painter may answer for their pictures, and for a minor their guardian.',
+    say`Only the painter may answer for their pictures, and for a minor their guardian.`,
     await consentRelation(boardId, visitor.personId, personId),
   );
   const asked = ConsentUse.safeParse(use);
   if (!asked.success) {
-    throw new Problem('bad-request', `There is no such use. Name one of ${CONSENT_USES.join(', ')}.`);
+    throw new Problem('bad-request', say`There is no such use. Name one of ${CONSENT_USES.join(', ')}.`);
   }
   const { given } = await readJson(request, ConsentRequest);
   await sayConsent({ boardId, personId, use: asked.data, given, saidById: visitor.personId });

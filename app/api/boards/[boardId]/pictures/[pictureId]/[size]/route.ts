@@ -1,6 +1,7 @@
 import { Readable } from 'node:stream';
 import { PICTURE_SIZES } from '#server/core/contract/picture-choices.ts';
 import { Problem } from '#server/core/problem.ts';
+import { say } from '#server/core/say/say.ts';
 import { pictureNotFound } from '#server/http/picture-not-found.ts';
 import { handle } from '#server/http/respond.ts';
 import { refuseUnseen } from '#server/http/seen-picture.ts';
@@ -24,7 +25,10 @@ export const GET = handle<Params>(async (request, { params }) => {
   const { boardId, pictureId, size } = await params;
   await refuseUnseen(boardId, pictureId, await visitorOnBoard(request, boardId));
   if (!SERVED.includes(size)) {
-    throw new Problem('bad-request', `There is no size ${size.slice(0, 40)}. Ask for ${SERVED.join(', ')}.`);
+    throw new Problem(
+      'bad-request',
+      say`There is no size ${size.slice(0, 40)}. Ask for ${SERVED.join(', ')}.`,
+    );
   }
   await refuseVeiledReference(boardId, pictureId);
   const rendition = await findRendition(boardId, pictureId, size);

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { SaidOnBoard } from '#server/access/said-on-board.ts';
 import { stateCards } from '#server/access/states.ts';
 import { Problem } from '#server/core/problem.ts';
+import { say } from '#server/core/say/say.ts';
 import { handle, readJson } from '#server/http/respond.ts';
 import { services } from '#server/http/services.ts';
 import { seenPainting, writerOn } from '#server/http/states.ts';
@@ -20,7 +21,10 @@ export const PUT = handle<Params>(async (request, { params }) => {
   const { cards } = await stateCards(said, pictureId, 'pending' in measured ? null : measured);
   const card = [...cards.open, ...cards.waiting, ...cards.declined].find((each) => each.key === key);
   if (!card) {
-    throw new Problem('card-not-found', 'There is no such card on this state any more. Load the page again.');
+    throw new Problem(
+      'card-not-found',
+      say`There is no such card on this state any more. Load the page again.`,
+    );
   }
   const answer =
     state === null ? null : { state, words: card.answer?.words ?? '', about: card.readings.slice(0, 20) };

@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { Problem } from '#server/core/problem.ts';
+import { say } from '#server/core/say/say.ts';
 import { handle } from '#server/http/respond.ts';
 import { services } from '#server/http/services.ts';
 import { pairOf, seenPainting } from '#server/http/states.ts';
@@ -17,7 +18,7 @@ export const GET = handle<Params>(async (request, { params }) => {
   if (which !== 'before' && which !== 'after' && which !== 'change') {
     throw new Problem(
       'bad-request',
-      'There is no such picture of two states. Ask for before, after or change.',
+      say`There is no such picture of two states. Ask for before, after or change.`,
     );
   }
   const seen = await seenPainting(request, boardId, pictureId);

@@ -9,7 +9,7 @@ import type { MoveVerdict } from '#server/core/contract/moves.ts';
 import type { NewsLine, PictureName, QueueRow, Repeated, SaidState } from '#server/core/contract/own-time.ts';
 import type { PersonView } from '#server/core/contract/responses.ts';
 import { dayOf, daysBetween } from '#server/core/own-time/days.ts';
-import { VERDICTS } from './en-moves.ts';
+import { VERDICTS } from './moves.ts';
 
 const SMALL = [
   'no',
@@ -124,6 +124,8 @@ export function calledBy(person: PersonView | null, meId: string): string | null
 }
 
 export const queueWords = {
+  /** What somebody wrote, as they wrote it. */
+  quoted: (text: string) => `“${text}”`,
   page: {
     title: 'Waiting for you',
     lead: 'Paintings you were asked to look at, the first promised first.',

@@ -4,7 +4,7 @@
  * Whole sentences; painters' words; the sentences of core and of the server are shown as they come. Pure.
  */
 import type { CaptureReason } from '#server/core/capture/reasons.ts';
-import { photoShownWords } from './en-photo-shown.ts';
+import { photoShownWords } from './photo-shown.ts';
 
 /** "less than 1 %", "3 %". @param share 0..1. */
 export function percentWords(share: number): string {

@@ -1,5 +1,5 @@
 /** Words of the value plans: how many values, where they are cut, thumbnails to take away. Pure. */
-import { figure } from './figures.ts';
+import { figure } from '../figures.ts';
 
 export const valueWords = {
   eyes: 'How far the eyes are closed',
@@ -24,6 +24,8 @@ export const valueWords = {
     busy: 'Drawing …',
     failed: 'The sheet could not be drawn on this device. Try again, or with fewer windows open.',
     settled: 'to paint from',
+    /** Stands for a name of which no letter and no digit is left. */
+    unnamed: 'frame',
     file: (name: string) => `values-${name}.png`,
   },
 } as const;

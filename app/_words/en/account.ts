@@ -1,5 +1,5 @@
 /** Words about signing in, e-mail and password, and coming back. Pure. */
-import { day } from './figures.ts';
+import { day } from '../figures.ts';
 
 export const accountWords = {
   signIn: {

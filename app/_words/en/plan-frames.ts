@@ -1,7 +1,7 @@
 /** Words of the frames: proposed ones, the one under the hand, those that were kept. Pure. */
 import type { FramePart } from '#server/core/plan/crops/edit-frame.ts';
 import type { HeavierSide } from '#server/core/plan/weight/balance.ts';
-import { figure, percent } from './figures.ts';
+import { figure, percent } from '../figures.ts';
 
 const number = new Intl.NumberFormat('en');
 /** `14 x 11 in` as it is printed. */

@@ -1,5 +1,5 @@
 /** Every word about the states of one painting: the time line, before and after, what became of the cards. Pure. */
-import { figure, percent } from './figures.ts';
+import { figure, percent } from '../figures.ts';
 
 const NTH = ['First', 'Second', 'Third', 'Fourth', 'Fifth', 'Sixth', 'Seventh', 'Eighth', 'Ninth', 'Tenth'];
 

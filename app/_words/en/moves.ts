@@ -6,9 +6,8 @@
 
 import type { ActionMove, MoveVerdict, StateChange } from '#server/core/contract/moves.ts';
 import { aboutAmount } from '#server/core/readings/words.ts';
-import { figure } from './figures.ts';
-
-type PhotoGrade = 'A' | 'B' | 'C' | null;
+import { figure } from '../figures.ts';
+import { type PhotoGrade, worthSaying } from '../worth-saying.ts';
 
 export const VERDICTS: Record<MoveVerdict, string> = {
   all: 'all of it',
@@ -59,26 +58,11 @@ const CHANGED: Record<StateChange['key'], readonly [more: string, less: string]>
   detail: ['with more detail', 'with less detail'],
 };
 
-/** Where the middle moved, darks and lights that went with it need not be said. */
-function worthSaying(changes: readonly StateChange[]): StateChange[] {
-  const mid = changes.find(({ key }) => key === 'mid');
-  return changes.filter(({ key, by }) => {
-    const goesWith = mid !== undefined && (key === 'dark' || key === 'light') && by * mid.by > 0;
-    return !goesWith;
-  });
-}
-
 function changeWords({ key, by }: StateChange, grade: PhotoGrade): string {
   const [more, less] = CHANGED[key];
   const lightness = key === 'mid' || key === 'dark' || key === 'light';
   const amount = lightness && (grade === 'A' || grade === 'B') ? aboutAmount(by, grade).trim() : '';
   return [amount, by > 0 ? more : less].filter(Boolean).join(' ');
-}
-
-/** The poorer of two grades. */
-export function poorer(one: PhotoGrade, two: PhotoGrade): PhotoGrade {
-  const order: PhotoGrade[] = ['A', 'B', 'C', null];
-  return order.indexOf(one) > order.indexOf(two) ? one : two;
 }
 
 /** One sentence a plane: "Massif: about half a step lighter, greyer." @param grade the poorer of both photos. */

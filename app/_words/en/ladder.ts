@@ -99,6 +99,9 @@ export const ladderWords = {
   between: (low: string, high: string) => `${low} to ${high}`,
   intervals:
     'After each figure stand the ends between which it truly lies nine times in ten, by how the plane varies and how far the photo can be trusted.',
+  value: (value: string) => `value ${value}`,
+  /** Half an interval of lightness, for `doubt`. */
+  stepOff: (steps: string) => `${steps} step`,
   doubt: (parts: string) => `± ${parts}`,
   doubtTitle: 'How far off these figures may be, nine times in ten',
   untrusted: (reason: string) =>

@@ -2,8 +2,8 @@
 
 import { STEP_L, stepsInWords } from '#server/core/look/nine-steps.ts';
 import type { ValueZone } from '#server/core/look/tendency.ts';
-import { lookShownWords } from './en-look-shown.ts';
-import { figure } from './figures.ts';
+import { figure } from '../figures.ts';
+import { lookShownWords } from './look-shown.ts';
 
 /** Steps to the next quarter, in words. */
 const about = (steps: number) => stepsInWords(steps * STEP_L, 0.25);

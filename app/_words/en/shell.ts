@@ -5,8 +5,8 @@
  * shown as they come. Pure.
  */
 import type { Rights } from '#server/core/contract/picture-choices.ts';
-import { accountWords } from './en-account.ts';
-import { peopleWords } from './en-people.ts';
+import { accountWords } from './account.ts';
+import { peopleWords } from './people.ts';
 
 const SMALL = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
 
