@@ -8,7 +8,7 @@
  */
 import { type ReactNode, useEffect, useMemo } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import type { Tool } from '#app/_workspace/tools.tsx';
+import type { Tool } from '#app/_workspace/tools.ts';
 import { ToolsHere, useAllTools } from '#app/_workspace/tools-here.tsx';
 
 /** Tools that show no figure. */

@@ -5,7 +5,7 @@ import { useCarryDoor } from '#app/_carry/carry-desk.tsx';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import type { PlaneView } from '#app/_live/board-live-types.ts';
 import { Button } from '#app/_ui/button.tsx';
-import { OUTLININGS, type Outlining } from '#app/_workspace/tools.tsx';
+import { OUTLININGS, type Outlining } from '#app/_workspace/tools.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import { useWide } from '#app/_workspace/use-wide.ts';
 import type { PictureView } from '#server/core/contract/responses.ts';

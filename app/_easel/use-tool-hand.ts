@@ -6,7 +6,7 @@
  * In the flow: part of a tool -> `give` -> [use-tool-hand] -> stage.
  */
 import { useCallback, useLayoutEffect, useRef, useState } from 'react';
-import type { Tool } from '#app/_workspace/tools.tsx';
+import type { Tool } from '#app/_workspace/tools.ts';
 import type { Hand } from './hand.ts';
 import { useLookHand } from './use-look-hand.ts';
 

@@ -9,6 +9,7 @@ import { type ReactNode, useState } from 'react';
 import { FrameSaid } from '#app/_framed/frame-said.tsx';
 import { useBoardLive, useShownPreview } from '#app/_live/board-live.tsx';
 import { useBoardMeasures } from '#app/_measures/board-measures.tsx';
+import { TermsButton } from '#app/_terms/terms-button.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { late } from '#app/_ui/late.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
@@ -81,6 +82,11 @@ export function Ladder() {
         </Notice>
       ) : null}
       {document ? <Shown document={document} view={view} /> : null}
+      {document ? (
+        <div>
+          <TermsButton />
+        </div>
+      ) : null}
       {document || trouble ? null : <Empty doing={doing} />}
     </section>
   );

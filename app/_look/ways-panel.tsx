@@ -8,7 +8,7 @@ import { type ReactNode, useEffect, useState } from 'react';
 import { dateTime } from '#app/_words/figures.ts';
 import { LETTER_KEYS, type LetterAction } from '#app/_workspace/key-map.ts';
 import { isBlurred, isGrey, withBlur, withGrey } from '#app/_workspace/looking.ts';
-import { SURROUNDS } from '#app/_workspace/tools.tsx';
+import { SURROUNDS } from '#app/_workspace/tools.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import { lookWords } from '#words/look.ts';
 import { words as shellWords } from '#words/shell.ts';

@@ -6,6 +6,7 @@
  * question and what a class keeps back. IO: HTTP, live rooms, a worker.
  */
 import { useEffect, useMemo, useState } from 'react';
+import { TermsButton } from '#app/_terms/terms-button.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { Notice } from '#app/_ui/notice.tsx';
 import { LEAST_HUNG, MOST_HUNG, type WallView } from '#server/core/contract/wall.ts';
@@ -54,6 +55,9 @@ export function WallPage({ wall: first }: { wall: WallView }) {
             <Question question={live.question} mayRun={mayRun} ask={live.ask} />
             <Names named={live.named} mayRun={mayRun} show={live.showNames} />
             <Hanging {...{ wall, hung, choice, setChoice }} veiled={live.veiled} />
+            <div>
+              <TermsButton />
+            </div>
           </>
         )}
       </main>

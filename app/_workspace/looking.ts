@@ -1,5 +1,5 @@
 /** Steps between ways of looking: squint and grey are two switches that make one state. Pure. */
-import { type Squint, SURROUNDS, type Surround } from './tools.tsx';
+import { type Squint, SURROUNDS, type Surround } from './tools.ts';
 
 export function withBlur(squint: Squint): Squint {
   return ({ off: 'blur', blur: 'off', grey: 'both', both: 'grey' } as const)[squint];

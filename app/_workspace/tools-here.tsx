@@ -6,7 +6,7 @@
  * In the flow: `ToolsProvider`, a class -> [tools here] -> every part that asks for tools.
  */
 import { type Context, createContext, type ReactNode, use } from 'react';
-import type { Tools } from './tools.tsx';
+import type { Tools } from './tools.ts';
 
 type Name = keyof Tools;
 type Contexts = { readonly [Key in Name]: Context<Tools[Key] | undefined> };

@@ -9,7 +9,7 @@ import { lookShownWords as lookWords } from '#words/look-shown.ts';
 import { words } from '#words/shell.ts';
 import { LETTER_KEYS, type LetterAction } from './key-map.ts';
 import { isBlurred, isGrey, withBlur, withGrey } from './looking.ts';
-import type { Tool } from './tools.tsx';
+import type { Tool } from './tools.ts';
 import { useTools } from './tools-here.tsx';
 import styles from './tray.module.css';
 import { useWide } from './use-wide.ts';

@@ -10,7 +10,7 @@ import { lettersOn as lettersWereOn, rememberLetters } from '#app/_ui/letters.ts
 import type { ValueNumber } from '#server/core/look/starting-cuts.ts';
 import { type LetterAction, letterAction } from './key-map.ts';
 import { nextSurround, withBlur, withGrey } from './looking.ts';
-import { OUTLININGS, type Outlining, type Tool, type Tools } from './tools.tsx';
+import { OUTLININGS, type Outlining, type Tool, type Tools } from './tools.ts';
 import { useAllTools } from './tools-here.tsx';
 
 export interface BoardKeys {

@@ -35,8 +35,8 @@ import { isGrey } from './looking.ts';
 import { PictureFilters } from './picture-filters.tsx';
 import { Shelf } from './shelf.tsx';
 import { SidePanels } from './side-panels.tsx';
-import { ToolsProvider } from './tools.tsx';
 import { useTools } from './tools-here.tsx';
+import { ToolsProvider } from './tools-provider.tsx';
 import { Tray } from './tray.tsx';
 import styles from './workspace.module.css';
 

@@ -66,6 +66,12 @@ test('in a German house pages, readings, numbers and refusals are German', async
       await page.getByRole('tab', { name: leaf }).click();
       await isGerman(page, leaf);
     }
+    await page.getByRole('button', { name: 'Was die Wörter meinen' }).click();
+    await expect(page.getByRole('dialog').getByText('Luftperspektive')).toBeVisible();
+    await isGerman(page, 'words');
+    expect(await barriersOf(page), 'words').toEqual([]);
+    await page.keyboard.press('Escape');
+    await expect(page.getByRole('dialog')).toBeHidden();
     await page.getByRole('button', { name: 'Tabelle' }).click();
     await isGerman(page, 'table');
     await page.keyboard.press('?');

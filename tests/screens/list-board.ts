@@ -161,6 +161,10 @@ export const BOARD_SCREENS: readonly Screen[] = [
   demo('first-look', async () => undefined),
   demo('onlooker', async () => undefined, 'viewer'),
   demo('air', (at) => at.page.getByRole('button', { name: 'Air', exact: true }).click()),
+  demo('words', async (at) => {
+    await press(at, 'What the words mean');
+    await at.page.getByRole('dialog').getByText('Aerial perspective').waitFor();
+  }),
   demo('table', (at) => at.page.getByRole('button', { name: 'Table', exact: true }).click()),
   demo('talk', (at) => leaf(at, 'Talk')),
   demo('card-open', async (at) => {

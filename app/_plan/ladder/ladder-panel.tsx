@@ -9,6 +9,7 @@ import { useId } from 'react';
 import { useBoardLive, useRoomDocument } from '#app/_live/board-live.tsx';
 import { SceneConditions } from '#app/_scene/scene-conditions.tsx';
 import { TargetChoice } from '#app/_target/target-choice.tsx';
+import { TermsButton } from '#app/_terms/terms-button.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { readTaken, readTarget } from '#server/core/live/plan/taken-plan.ts';
 import { planLadderWords as words } from '#words/plan-ladder.ts';
@@ -44,6 +45,9 @@ export function LadderPanel() {
       <SceneConditions />
       <Target />
       <KeptPlans />
+      <div>
+        <TermsButton />
+      </div>
     </>
   );
 }

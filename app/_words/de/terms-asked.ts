@@ -1,0 +1,2 @@
+/** German. Pure. */
+export const termsAsked = 'Was die Wörter meinen';
