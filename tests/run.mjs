@@ -19,7 +19,13 @@ function run(name, program, args) {
   const ended = spawnSync(process.execPath, [`${root}${program}`, ...args], {
     cwd: root,
     stdio: 'inherit',
-    env: { ...process.env, VEILSTEP_TEST_REPORT: report, VEILSTEP_BUILD: '.next-test' },
+    // The tests speak English, whatever the house of whoever runs them speaks.
+    env: {
+      ...process.env,
+      VEILSTEP_TEST_REPORT: report,
+      VEILSTEP_BUILD: '.next-test',
+      VEILSTEP_LANGUAGE: 'en',
+    },
   });
   try {
     return { status: ended.status ?? 1, report: JSON.parse(readFileSync(report, 'utf8')) };
