@@ -1,7 +1,7 @@
 'use client';
 /**
  * The easel: reference and painting next to each other, or one over the other with an edge to drag, panned and
- * zoomed as one; under them what the hand needs just now.
+ * zoomed as one; under them the tray, then what the hand needs just now. The pictures keep their height whatever that is.
  *
  * In the flow: workspace -> [easel] -> pictures, bar.
  */
@@ -33,16 +33,17 @@ const RightedPlace = late(() =>
   import('#app/_photo/righted-place.tsx').then((module) => module.RightedPlace),
 );
 
-export function Easel() {
+/** @param tray What stands right under the pictures: tools and ways of looking. */
+export function Easel({ tray }: { tray: ReactNode }) {
   const { board } = useBoardLive();
   return (
     <EaselStateProvider boardId={board.id}>
-      <Pictures />
+      <Pictures tray={tray} />
     </EaselStateProvider>
   );
 }
 
-function Pictures() {
+function Pictures({ tray }: { tray: ReactNode }) {
   const { board, class: inClass } = useBoardLive();
   const { veiled } = inClass;
   const { hand, referenceId, paintingId, arrange, side } = useTools();
@@ -81,6 +82,7 @@ function Pictures() {
       <Listening edge={edge} setEdge={setEdge} />
       <EaselBar reference={reference} painting={painting} />
       <ViewButtons />
+      <div className={styles.tray}>{tray}</div>
     </section>
   );
 }

@@ -4,7 +4,6 @@ import type { ReactNode } from 'react';
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useLooking } from '#app/_look/look-state.tsx';
 import { useOpenPanel, useValuesSwitch, useWaysSwitch } from '#app/_look/use-panel-switches.ts';
-import type { BoardView } from '#server/core/contract/responses.ts';
 import { lookShownWords as lookWords } from '#words/look-shown.ts';
 import { words } from '#words/shell.ts';
 import { LETTER_KEYS, type LetterAction } from './key-map.ts';
@@ -50,19 +49,18 @@ function TrayButton({
 }
 
 /** On a narrow screen the row scrolls; what one looks with must not be at its far end. */
-export function Tray({ board }: { board: BoardView }) {
+export function Tray() {
   const { referenceId, paintingId } = useTools();
   const wide = useWide();
   const { veiled } = useBoardLive().class;
-  if (board.pictures.length === 0) return null;
   return (
-    <div className={styles.tray}>
+    <section className={styles.tray} aria-label={words.board.tray}>
       {referenceId && paintingId ? <Sides /> : null}
       {wide || veiled ? null : <Ways />}
       <Hands />
       <Eyes />
       {wide && !veiled ? <Ways /> : null}
-    </div>
+    </section>
   );
 }
 

@@ -113,7 +113,12 @@ function Screen({ board, refresh, gone }: OnBoard) {
   const looking = useOpenPanel() !== null && !veiled;
   const [lower, setLower] = useState<'ladder' | 'side'>('ladder');
   return (
-    <div className={styles.screen} data-lower={veiled ? 'side' : lower} data-looking={looking || undefined}>
+    <div
+      className={styles.screen}
+      data-lower={veiled ? 'side' : lower}
+      data-looking={looking || undefined}
+      data-ladder={veiled || board.pictures.length === 0 ? undefined : ''}
+    >
       <a className="unseen" href="#easel">
         {words.skipToBoard}
       </a>
@@ -133,9 +138,6 @@ function Screen({ board, refresh, gone }: OnBoard) {
       <main id="easel" className={styles.easel} aria-label={words.board.easel}>
         <OnEasel board={board} />
       </main>
-      <section className={styles.tray} aria-label={words.board.tray}>
-        {known || !veiled ? <Tray board={board} /> : null}
-      </section>
       <div className={styles.ladder} id="panel-ladder">
         {veiled ? null : <Ladder />}
       </div>
@@ -188,7 +190,7 @@ function Notes({ gone }: { gone: string | null }) {
 function OnEasel({ board }: { board: BoardView }) {
   const { veiled, known } = useBoardLive().class;
   if (veiled && !known) return null;
-  if (board.pictures.length > 0) return <Easel />;
+  if (board.pictures.length > 0) return <Easel tray={<Tray />} />;
   if (veiled) return <p className={styles.empty}>{classWords.notShown}</p>;
   return <EmptyEasel role={board.role} />;
 }
