@@ -4,10 +4,25 @@
  * In the flow: use-preview -> [preview-line] -> preview worker. IO: a worker; fetches two pictures once.
  */
 import type { MeasureDocument } from '#server/core/contract/measures.ts';
+import type { PhotoCorrection } from '#server/core/contract/setup.ts';
 import type { Box } from '#server/core/plan/crops/crop-scene.ts';
 import type { ToWorker } from './preview.worker.ts';
 import type { PreviewSource } from './preview-setup.ts';
 import { smallCopy } from './small-copy.ts';
+
+/** What the preview is measured from. */
+export interface PreviewPictures {
+  /** Null when painted from life. */
+  referenceId: string | null;
+  paintingId: string;
+  /** Corners and cards of the painting's photo. */
+  photo: PhotoCorrection;
+  /** Of the reference that the painting is made after. */
+  frame?: Box;
+}
+
+/** Long side, pixels, of a photo that is put right: painting and card take only a part of it. */
+const PHOTO_SIDE_PX = 640;
 
 export class PreviewLine {
   readonly #worker: Worker;
@@ -27,19 +42,13 @@ export class PreviewLine {
     };
   }
 
-  /**
-   * @param referenceId Null when painted from life. @param frame Of the reference that the painting is made after.
-   * @throws Error when a picture cannot be fetched.
-   */
-  async take(
-    boardId: string,
-    { referenceId, frame, paintingId }: { referenceId: string | null; frame?: Box; paintingId: string },
-  ): Promise<void> {
+  /** @throws Error when a picture cannot be fetched. */
+  async take(boardId: string, { referenceId, frame, paintingId, photo }: PreviewPictures): Promise<void> {
     const [reference, painting] = await Promise.all([
-      referenceId ? smallCopy(boardId, referenceId, frame) : null,
-      smallCopy(boardId, paintingId),
+      referenceId ? smallCopy(boardId, referenceId, frame && { box: frame }) : null,
+      smallCopy(boardId, paintingId, photo.corners || photo.cards?.length ? { sidePx: PHOTO_SIDE_PX } : {}),
     ]);
-    this.#send({ pictures: { reference, painting } });
+    this.#send({ pictures: { reference, painting, photo } });
     this.#ready = true;
     this.#ask();
   }

@@ -1,9 +1,7 @@
 /**
  * The setup of the instant preview, from what the screen knows and the outlines under the hand.
  *
- * In the flow: live outlines + moving outlines -> [preview-setup] -> core measuring on small copies. The painting is
- * measured as photographed, since bending it would cost the time that the preview has; the server's result, which
- * follows, is taken from the squared one. Pure.
+ * In the flow: live outlines + moving outlines -> [preview-setup] -> core measuring on small copies. Pure.
  */
 import type { PlaneView } from '#app/_live/board-live-types.ts';
 import { type Outline, Setup, type SetupInput } from '#server/core/contract/setup.ts';
@@ -25,7 +23,7 @@ export interface PreviewSource {
   moving: { kind: 'reference' | 'painting'; outlines: ReadonlyMap<string, Outline> };
 }
 
-/** The setup, or null when no plane can be measured on both. @throws Problem `corners-invalid`. */
+/** The setup, outlines of the painting on its photo, or null when no plane can be measured on both. @throws Problem `corners-invalid`. */
 export function previewSetup({
   planes,
   onReference,
@@ -45,5 +43,5 @@ export function previewSetup({
     const painting = own ?? reference.map(toOriginal);
     return [{ name, kind, tilt, unreliable: unreliable !== null, reference, painting }];
   });
-  return measured.length === 0 ? null : (Setup.safeParse({ planes: measured }).data ?? null);
+  return measured.length === 0 ? null : (Setup.safeParse({ planes: measured, photo }).data ?? null);
 }

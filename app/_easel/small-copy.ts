@@ -10,23 +10,27 @@ import type { CanvasPixels } from './preview-measuring.ts';
 /** Long side, pixels: small enough that two of them are measured within one step of a drag. */
 const LONG_SIDE_PX = 320;
 
+interface SmallCopy {
+  /** What is cut out of it, 0..1 of the picture. */
+  box?: Box;
+  /** Long side, pixels, at most. */
+  sidePx?: number;
+}
+
 const WHOLE: Box = [0, 0, 1, 1];
 
-/**
- * @param box What is cut out of it, 0..1 of the picture.
- * @throws Error when the picture cannot be fetched or decoded.
- */
+/** @throws Error when the picture cannot be fetched or decoded. */
 export async function smallCopy(
   boardId: string,
   pictureId: string,
-  [x0, y0, x1, y1] = WHOLE,
+  { box: [x0, y0, x1, y1] = WHOLE, sidePx = LONG_SIDE_PX }: SmallCopy = {},
 ): Promise<CanvasPixels> {
   const image = new Image();
   image.src = copyAddress(boardId, pictureId, 640);
   await image.decode();
   const [from, wide] = [image.naturalWidth * x0, image.naturalWidth * (x1 - x0)];
   const [under, high] = [image.naturalHeight * y0, image.naturalHeight * (y1 - y0)];
-  const scale = Math.min(1, LONG_SIDE_PX / Math.max(wide, high));
+  const scale = Math.min(1, sidePx / Math.max(wide, high));
   const width = Math.max(1, Math.round(wide * scale));
   const height = Math.max(1, Math.round(high * scale));
   const canvas = document.createElement('canvas');

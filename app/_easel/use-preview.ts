@@ -17,23 +17,27 @@ const WAIT_MS = 6000;
 
 /** The line to the measuring worker while the outline tool is in hand; null otherwise. */
 function useLine(frame: Box | undefined): { current: PreviewLine | null } {
-  const { board } = useBoardLive();
+  const { board, photoOf } = useBoardLive();
   const { tool, referenceId, paintingId } = useTools();
   const setPreview = useSetPreview();
   const line = useRef<PreviewLine | null>(null);
+  const photo = paintingId ? photoOf(paintingId) : null;
+  // By what it says: the pictures are fetched and put right anew only when corners or cards changed.
+  const corrected = JSON.stringify([photo?.corners, photo?.cards]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `corrected` stands for `photo`.
   useEffect(() => {
-    if ((tool !== 'outline' && tool !== 'carry') || !paintingId) return;
+    if ((tool !== 'outline' && tool !== 'carry') || !paintingId || !photo) return;
     const opened = new PreviewLine((document) => setPreview({ pictureId: paintingId, document }));
     line.current = opened;
     // Without copies there is no preview; the server's result comes all the same.
     opened
-      .take(board.id, { referenceId, paintingId, ...(frame ? { frame } : {}) })
+      .take(board.id, { referenceId, paintingId, photo, ...(frame ? { frame } : {}) })
       .catch(() => opened.forget());
     return () => {
       line.current = null;
       opened.close();
     };
-  }, [tool, board.id, referenceId, paintingId, frame, setPreview]);
+  }, [tool, board.id, referenceId, paintingId, corrected, frame, setPreview]);
   return line;
 }
 

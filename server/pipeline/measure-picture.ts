@@ -5,15 +5,15 @@
  */
 import { readFile } from 'node:fs/promises';
 import { photographed } from '../core/capture/photographed.ts';
-import type { PhotoCorrection, Setup } from '../core/contract/setup.ts';
+import type { PhotoCorrection } from '../core/contract/setup.ts';
 import type { MeasurablePlate } from '../core/image/raster.ts';
 import { measurePrepared } from '../core/measure/measure-pair.ts';
 import { measuredBefore } from '../core/measure/measured-before.ts';
+import { onSquared } from '../core/measure/on-squared.ts';
 import { type Prepared, prepareMeasurable } from '../core/measure/prepare.ts';
 import type { Box } from '../core/plan/crops/crop-scene.ts';
 import { plateInto } from '../core/plan/crops/into-frame.ts';
 import { Problem } from '../core/problem.ts';
-import { fractionMapper } from '../core/rectify/fraction-mapper.ts';
 import { paintingPlateOf, readPlateFiles } from '../imaging/plate.ts';
 import type { Measured, MeasureJob, PictureSource } from './jobs.ts';
 import { createPreparedCache } from './prepared-cache.ts';
@@ -44,18 +44,6 @@ export async function measurePicture(job: MeasureJob): Promise<Measured> {
 /** With the painter's note about the paint, which changes no pixel: the kept plate serves either way. */
 function noted(painting: Prepared, wet: boolean | null): Prepared {
   return painting.facts ? { ...painting, facts: { ...painting.facts, wet } } : painting;
-}
-
-/** Outlines and focus of the painting from its upright original to the squared painting, as measuring wants them. */
-function onSquared(setup: Setup): Setup {
-  const { toSquared } = fractionMapper(setup.photo);
-  return {
-    ...setup,
-    planes: setup.planes.map((plane) =>
-      plane.painting ? { ...plane, painting: plane.painting.map(toSquared) } : plane,
-    ),
-    focus: setup.focus && toSquared(setup.focus),
-  };
 }
 
 /**
