@@ -12,7 +12,6 @@ import { useLooking } from '#app/_look/look-state.tsx';
 import { isPointing } from '#app/_look/pointing.ts';
 import { MarkLayer } from '#app/_marks/mark-layer.tsx';
 import { GrowingMark } from '#app/_marks/mark-lines.tsx';
-import { MarkWork } from '#app/_marks/mark-work.tsx';
 import { useMarkLabel } from '#app/_marks/use-mark-words.ts';
 import { useDrawsOver, useShownMarks } from '#app/_marks/use-shown-marks.ts';
 import { usePhotoDesk } from '#app/_photo/photo-desk.tsx';
@@ -40,6 +39,7 @@ const CaptureOverlay = late(() =>
   import('#app/_photo/capture-overlay.tsx').then((module) => module.CaptureOverlay),
 );
 const LookWork = late(() => import('#app/_look/look-work.tsx').then((module) => module.LookWork));
+const MarkWork = late(() => import('#app/_marks/mark-work.tsx').then((module) => module.MarkWork), 'first');
 const OutlineWork = late(() => import('./outline-work.tsx').then((module) => module.OutlineWork));
 const PhotoWork = late(() => import('#app/_photo/photo-work.tsx').then((module) => module.PhotoWork));
 

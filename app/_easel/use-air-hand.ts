@@ -7,7 +7,7 @@
  */
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useLooking } from '#app/_look/look-state.tsx';
-import { LEAST_SQUINT, useLookWish } from '#app/_look/use-look-pixels.ts';
+import { LEAST_SQUINT, useLookWish } from '#app/_look/use-squint.ts';
 import { useTools } from '#app/_workspace/tools-here.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';

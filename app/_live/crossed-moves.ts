@@ -6,7 +6,7 @@
  * answer to it, not a crossing, and is left alone. In the flow: writers -> [crossed-moves] -> the same document.
  */
 import * as Y from 'yjs';
-import { reapplied, same } from '#app/_easel/outline-edit.ts';
+import { reapplied, same } from '#app/_easel/reapplied.ts';
 import { Outline } from '#server/core/contract/setup.ts';
 
 /** A write of ours: the entry it made, the outline it began from, and what it wrote. */

@@ -10,7 +10,7 @@ import type { OwnHand } from '#app/_together/own-hand.ts';
 import { useOwn } from '#app/_together/use-own.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import type { Patch } from '#server/core/look/patch.ts';
-import type { ValueNumber } from '#server/core/look/starting-cuts.ts';
+import type { ValueNumber } from '#server/core/look/value-numbers.ts';
 import { HoverStore } from './hover-store.ts';
 import { LookLine } from './look-line.ts';
 

@@ -5,14 +5,13 @@
  * In the flow: stage -> [soft layers] -> screen. Drawn from the small copy, whatever the zoom, since nothing finer is
  * left in them. What is squared is squared first, so that no wall runs into the painting.
  */
-import { useEffect, useMemo, useRef, useState } from 'react';
-import { useTools } from '#app/_workspace/tools-here.tsx';
-import { luminanceFromLightness } from '#server/core/colour/lab.ts';
-import { codeOfLinear } from '#server/core/colour/transfer.ts';
-import { groupOfCodes } from '#server/core/look/value-groups.ts';
+import { useEffect, useRef, useState } from 'react';
+import { late } from '#app/_ui/late.tsx';
 import styles from './layers.module.css';
 import { useLooking } from './look-state.tsx';
-import { LEAST_SQUINT, useLookPixels, useLookWish, useSquint, useValuesOf } from './use-look-pixels.ts';
+import { useLookWish, useSquint } from './use-squint.ts';
+
+const ValueMap = late(() => import('./value-map.tsx').then((module) => module.ValueMap));
 
 interface Soft {
   pictureId: string;
@@ -26,7 +25,7 @@ export function SoftLayers(soft: Soft) {
   const { valuesShown } = useLooking();
   const squint = useSquint();
   useTellsWhatIsShown(soft);
-  if (valuesShown) return <ValueMap {...soft} />;
+  if (valuesShown) return <ValueMap pictureId={soft.pictureId} squared={soft.squared} />;
   return squint === null ? null : <Squinted {...soft} squint={squint} />;
 }
 
@@ -69,43 +68,4 @@ function Squinted({ pictureId, righted, squared, squint }: Soft & { squint: numb
       data-drawn={drawn || undefined}
     />
   );
-}
-
-/** RGBA of each code, little-endian as canvases are, so that a pixel is written at once. */
-function paletteOf(cuts: readonly number[], lightnesses: readonly number[]): Uint32Array {
-  const greys = lightnesses.map((lightness) => codeOfLinear(luminanceFromLightness(lightness)));
-  return Uint32Array.from(groupOfCodes(cuts), (group) => {
-    const grey = greys[group] ?? 0;
-    return (0xff000000 | (grey << 16) | (grey << 8) | grey) >>> 0;
-  });
-}
-
-function ValueMap({ pictureId, squared }: Soft) {
-  const { referenceId } = useTools();
-  const { cuts, groups } = useValuesOf(pictureId, referenceId ?? pictureId);
-  const shown = useLookPixels(pictureId, { squint: useSquint() ?? LEAST_SQUINT, squared });
-  const canvas = useRef<HTMLCanvasElement>(null);
-  const palette = useMemo(
-    () =>
-      groups &&
-      paletteOf(
-        cuts,
-        groups.map(({ lightness }) => lightness),
-      ),
-    [cuts, groups],
-  );
-  const { pixels } = shown;
-  useEffect(() => {
-    const context = canvas.current?.getContext('2d');
-    if (!context || !pixels || !palette) return;
-    const { widthPx, heightPx } = pixels.lit;
-    if (context.canvas.width !== widthPx) context.canvas.width = widthPx;
-    if (context.canvas.height !== heightPx) context.canvas.height = heightPx;
-    const image = context.createImageData(widthPx, heightPx);
-    const words = new Uint32Array(image.data.buffer);
-    const { codes } = pixels;
-    for (let pixel = 0; pixel < words.length; pixel++) words[pixel] = palette[codes[pixel] ?? 0] ?? 0;
-    context.putImageData(image, 0, 0);
-  }, [pixels, palette]);
-  return <canvas ref={canvas} className={styles.soft} data-drawn={palette ? '' : undefined} />;
 }

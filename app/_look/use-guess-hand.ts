@@ -13,7 +13,7 @@ import { patchAt } from '#server/core/look/patch.ts';
 import { lookWords } from '#words/look.ts';
 import type { LookWish } from './look-line.ts';
 import { useLooking } from './look-state.tsx';
-import { LEAST_SQUINT, useLookWish } from './use-look-pixels.ts';
+import { LEAST_SQUINT, useLookWish } from './use-squint.ts';
 
 /** What to ask for so that the answer is what this screen shows at that moment. */
 export function useShownWish(pictureId: string | null): () => LookWish | null {

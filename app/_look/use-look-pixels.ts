@@ -2,51 +2,14 @@
 /**
  * The pixels, values and cuts of a picture for the looking tools, worked out when they are first wanted.
  *
- * In the flow: live photo + strength of squinting -> [use-look-pixels] -> value map, scales, patches.
+ * In the flow: what is asked of a picture -> [use-look-pixels] -> value map, scales, patches.
  */
 import { useEffect, useMemo, useState } from 'react';
-import { useBoardLive } from '#app/_live/board-live.tsx';
-import { isBlurred } from '#app/_workspace/looking.ts';
-import { useTools } from '#app/_workspace/tools-here.tsx';
 import { startingCuts } from '#server/core/look/starting-cuts.ts';
 import { type ValueGroup, valueGroups } from '#server/core/look/value-groups.ts';
-import type { LookWish } from './look-line.ts';
 import type { LookPixels } from './look-pixels.ts';
-import { SQUINT_SHARES, useLooking, useMovedCuts } from './look-state.tsx';
-
-/** Softening before grouping while nobody squints: brush marks and leaves join, shapes stay. */
-export const LEAST_SQUINT = 0.004;
-const UNCORRECTED = {};
-
-/** How far the eyes are closed just now, as sigma in shares of the long side; null = open. */
-export function useSquint(): number | null {
-  const { squint } = useTools();
-  const { closed } = useLooking();
-  return isBlurred(squint) ? (SQUINT_SHARES[closed] ?? SQUINT_SHARES[0]) : null;
-}
-
-export interface LookHow {
-  /** Sigma of the softening, share of the long side. */
-  squint: number;
-  /** The painting alone, squared; else the photo in its own frame. */
-  squared?: boolean;
-  /** In the light it was posted in, whatever cards there are. */
-  asPosted?: boolean;
-}
-
-/** What to ask the line for. @param pictureId Null = nothing. */
-export function useLookWish(
-  pictureId: string | null,
-  { squint, squared = false, asPosted = false }: LookHow,
-): LookWish | null {
-  const { board, photoOf } = useBoardLive();
-  const isPainting = board.pictures.some(({ id, kind }) => id === pictureId && kind === 'painting');
-  const photo = pictureId && isPainting && !asPosted ? photoOf(pictureId) : UNCORRECTED;
-  return useMemo(
-    () => (pictureId ? { boardId: board.id, pictureId, as: { photo, squared, squint } } : null),
-    [board.id, pictureId, photo, squared, squint],
-  );
-}
+import { useLooking, useMovedCuts } from './look-state.tsx';
+import { LEAST_SQUINT, type LookHow, useLookWish, useSquint } from './use-squint.ts';
 
 export interface LookShown {
   /** Null until they are there. */

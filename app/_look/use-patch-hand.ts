@@ -13,7 +13,8 @@ import { stepOfLightness } from '#server/core/look/nine-steps.ts';
 import { patchAt } from '#server/core/look/patch.ts';
 import { lookWords } from '#words/look.ts';
 import { useLooking } from './look-state.tsx';
-import { LEAST_SQUINT, useLookPixels, useLookWish } from './use-look-pixels.ts';
+import { useLookPixels } from './use-look-pixels.ts';
+import { LEAST_SQUINT, useLookWish } from './use-squint.ts';
 
 const AS_IT_IS = { squint: LEAST_SQUINT };
 

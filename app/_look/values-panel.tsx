@@ -7,8 +7,8 @@
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import { useTools } from '#app/_workspace/tools-here.tsx';
-import { VALUE_NUMBERS } from '#server/core/look/starting-cuts.ts';
 import { LEAST_APART, withMovedCut } from '#server/core/look/value-groups.ts';
+import { VALUE_NUMBERS } from '#server/core/look/value-numbers.ts';
 import { words as easelWords } from '#words/easel.ts';
 import { lookWords } from '#words/look.ts';
 import { Choice } from './choice.tsx';

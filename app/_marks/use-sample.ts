@@ -6,7 +6,7 @@
  */
 import { useBoardLive } from '#app/_live/board-live.tsx';
 import { useLooking } from '#app/_look/look-state.tsx';
-import { LEAST_SQUINT, useLookWish } from '#app/_look/use-look-pixels.ts';
+import { LEAST_SQUINT, useLookWish } from '#app/_look/use-squint.ts';
 import type { FractionPoint } from '#server/core/contract/setup.ts';
 import { type Patch, patchAt } from '#server/core/look/patch.ts';
 import { markWords as words } from '#words/marks.ts';

@@ -14,7 +14,7 @@ import { SQUINT_SHARES, useLooking } from '#app/_look/look-state.tsx';
 import { useAllTools } from '#app/_workspace/tools-here.tsx';
 import type { Look } from '#server/core/live/look.ts';
 import { lookOf } from '#server/core/live/presence.ts';
-import { VALUE_NUMBERS } from '#server/core/look/starting-cuts.ts';
+import { VALUE_NUMBERS } from '#server/core/look/value-numbers.ts';
 import { seenThrough, viewOf } from './look-view.ts';
 import { useTogether } from './together.tsx';
 

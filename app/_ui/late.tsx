@@ -20,14 +20,21 @@ const REST_AFTER_MS = 1000;
 /** On a busy device a part does not wait longer than this for an idle moment: the line may be gone by then. */
 const IDLE_WITHIN_MS = 500;
 
-/** @param load For example `() => import('./table.tsx').then(({ MeasureTable }) => MeasureTable)`. */
-export function late<Props extends object>(load: () => Promise<ComponentType<Props>>): ComponentType<Props> {
+/**
+ * @param load For example `() => import('./table.tsx').then(({ MeasureTable }) => MeasureTable)`.
+ * @param order `first` for what must work should the line go in the first seconds: fetched before the others.
+ */
+export function late<Props extends object>(
+  load: () => Promise<ComponentType<Props>>,
+  order?: 'first',
+): ComponentType<Props> {
   let loaded: ComponentType<Props> | null = null;
   const fetchOnce = async () => {
     loaded ??= await load();
     return loaded;
   };
-  rest.push(fetchOnce);
+  if (order === 'first') rest.unshift(fetchOnce);
+  else rest.push(fetchOnce);
   // biome-ignore lint/correctness/noComponentHookFactories: called once a part, at the head of a module.
   return function Late(props: Props) {
     const [Part, setPart] = useState<{ part: ComponentType<Props> } | null>(loaded && { part: loaded });

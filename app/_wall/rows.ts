@@ -1,5 +1,5 @@
 /** The ways of looking that the wall offers, and which are switched on. In the flow: switches -> [rows] -> paintings. Pure. */
-import type { ValueNumber } from '#server/core/look/starting-cuts.ts';
+import type { ValueNumber } from '#server/core/look/value-numbers.ts';
 
 export const ROWS = ['picture', 'squint', 'values', 'palette', 'ladder'] as const;
 export type Row = (typeof ROWS)[number];

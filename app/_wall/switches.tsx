@@ -1,5 +1,5 @@
 'use client';
-import { VALUE_NUMBERS } from '#server/core/look/starting-cuts.ts';
+import { VALUE_NUMBERS } from '#server/core/look/value-numbers.ts';
 /** Which ways of looking are shown under each painting. In the flow: [switches] -> rows. */
 import { wallWords as words } from '#words/wall.ts';
 import { type Looking, offeredRows, withRow } from './rows.ts';

@@ -8,7 +8,7 @@ import { answerQuestions } from '#app/_workers/answer-questions.ts';
 import { bitmapOf, copyAt } from '#app/_workers/copies.ts';
 import type { Outline, PhotoCorrection } from '#server/core/contract/setup.ts';
 import type { EncodedRaster } from '#server/core/image/raster.ts';
-import type { ValueNumber } from '#server/core/look/starting-cuts.ts';
+import type { ValueNumber } from '#server/core/look/value-numbers.ts';
 import { drawLabelMap } from '#server/core/planes/label-map.ts';
 import { type PaletteColour, paletteOf } from '#server/core/wall/palette.ts';
 import { valueMap } from '#server/core/wall/value-map.ts';

@@ -5,7 +5,7 @@
  */
 import sharp from 'sharp';
 import { encodedRaster } from '../core/image/raster.ts';
-import type { ValueNumber } from '../core/look/starting-cuts.ts';
+import type { ValueNumber } from '../core/look/value-numbers.ts';
 import { drawnValues, plannedValues, valuePicture } from '../core/look/value-plan.ts';
 import { type PagePicture, shownRaster, type WantedPicture } from './sheet-picture.ts';
 

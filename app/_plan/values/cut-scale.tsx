@@ -3,8 +3,8 @@
 import { useEffect, useRef } from 'react';
 import { GreyScale } from '#app/_look/grey-scale.tsx';
 import { Heights } from '#app/_look/heights.tsx';
-import type { ValueNumber } from '#server/core/look/starting-cuts.ts';
 import { LEAST_APART, withMovedCut } from '#server/core/look/value-groups.ts';
+import type { ValueNumber } from '#server/core/look/value-numbers.ts';
 import type { PlannedValues } from '#server/core/look/value-plan.ts';
 import { lookWords } from '#words/look.ts';
 import { valueWords as words } from '#words/plan-values.ts';

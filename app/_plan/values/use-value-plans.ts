@@ -9,7 +9,7 @@ import { useMemo, useState } from 'react';
 import { useBoardLive, useRoomDocument } from '#app/_live/board-live.tsx';
 import { PerDocument } from '#app/_live/read-board.ts';
 import { readValues, setValueCount, setValueCuts, type ValuePlan } from '#server/core/live/plan/values.ts';
-import { VALUE_NUMBERS, type ValueNumber } from '#server/core/look/starting-cuts.ts';
+import { VALUE_NUMBERS, type ValueNumber } from '#server/core/look/value-numbers.ts';
 import { type PlannedValues, plannedValues, type ValuePicture } from '#server/core/look/value-plan.ts';
 
 const plans = new PerDocument((doc, id) => readValues(doc, id));

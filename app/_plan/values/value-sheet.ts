@@ -6,7 +6,7 @@
 import { OVER_DARK, OVER_LIGHT } from '#app/_ui/greys.ts';
 import { percent } from '#app/_words/figures.ts';
 import { greyOf } from '#server/core/look/nine-steps.ts';
-import type { ValueNumber } from '#server/core/look/starting-cuts.ts';
+import type { ValueNumber } from '#server/core/look/value-numbers.ts';
 import { drawnValues, type PlannedValues, type ValuePicture } from '#server/core/look/value-plan.ts';
 import { lookWords } from '#words/look.ts';
 import { valueWords as words } from '#words/plan-values.ts';

@@ -10,7 +10,7 @@ import { Choice } from '#app/_look/choice.tsx';
 import { ShareBar } from '#app/_look/share-bar.tsx';
 import { Button } from '#app/_ui/button.tsx';
 import type { PictureView } from '#server/core/contract/responses.ts';
-import { VALUE_NUMBERS, type ValueNumber } from '#server/core/look/starting-cuts.ts';
+import { VALUE_NUMBERS, type ValueNumber } from '#server/core/look/value-numbers.ts';
 import type { PlannedValues, ValuePicture } from '#server/core/look/value-plan.ts';
 import type { Box } from '#server/core/plan/crops/crop-scene.ts';
 import { lookWords } from '#words/look.ts';

@@ -7,9 +7,9 @@
  * programme of Fisher (1958), "On grouping for maximum homogeneity", J. Amer. Stat. Assoc. 53, 789-798.
  */
 import { CODES_PER_L } from './value-counts.ts';
+import type { ValueNumber } from './value-numbers.ts';
 
-export const VALUE_NUMBERS = [2, 3, 4, 5] as const;
-export type ValueNumber = (typeof VALUE_NUMBERS)[number];
+export type { ValueNumber };
 
 interface Prefix {
   readonly weight: Float64Array;

@@ -9,9 +9,10 @@ import { codeOfLinear } from '../colour/transfer.ts';
 import type { EncodedRaster } from '../image/raster.ts';
 import type { Box } from '../plan/crops/crop-scene.ts';
 import { plateInto } from '../plan/crops/into-frame.ts';
-import { startingCuts, type ValueNumber } from './starting-cuts.ts';
+import { startingCuts } from './starting-cuts.ts';
 import { countCodes, valueCodes } from './value-counts.ts';
 import { groupOfCodes, type ValueGroup, valueGroups } from './value-groups.ts';
+import type { ValueNumber } from './value-numbers.ts';
 
 /** The values of a frame, before it is cut into a few. */
 export interface ValuePicture {

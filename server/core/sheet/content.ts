@@ -6,7 +6,7 @@
  */
 import type { FractionPoint, PhotoCorrection } from '../contract/setup.ts';
 import type { LadderGeometry } from '../ladder/geometry.ts';
-import type { ValueNumber } from '../look/starting-cuts.ts';
+import type { ValueNumber } from '../look/value-numbers.ts';
 
 export const PAPERS = ['a4', 'letter'] as const;
 export type Paper = (typeof PAPERS)[number];

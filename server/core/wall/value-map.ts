@@ -6,9 +6,10 @@
 import { luminanceFromLightness } from '../colour/lab.ts';
 import { codeOfLinear } from '../colour/transfer.ts';
 import { type EncodedRaster, encodedRaster } from '../image/raster.ts';
-import { startingCuts, type ValueNumber } from '../look/starting-cuts.ts';
+import { startingCuts } from '../look/starting-cuts.ts';
 import { countCodes, valueCodes } from '../look/value-counts.ts';
 import { groupOfCodes, valueGroups } from '../look/value-groups.ts';
+import type { ValueNumber } from '../look/value-numbers.ts';
 
 /** Softening before grouping, sigma as a share of the long side: brush marks join, shapes stay. */
 const SOFT = 0.004;

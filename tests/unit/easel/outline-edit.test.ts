@@ -5,13 +5,13 @@ import {
   closedRidge,
   movedOutline,
   nearestEdge,
-  reapplied,
   simplified,
   withoutPoint,
   withPointAfter,
   withPointMoved,
   withPointNear,
 } from '#app/_easel/outline-edit.ts';
+import { reapplied } from '#app/_easel/reapplied.ts';
 import type { FractionPoint, Outline } from '#server/core/contract/setup.ts';
 import { signedArea } from '#server/core/geometry/outline.ts';
 import { checkOutline } from '#server/core/planes/check-outline.ts';

@@ -1,7 +1,7 @@
 /** A point pulled out of an outline takes its followed neighbours along; what others changed meanwhile stays. */
 import { describe, expect, test } from 'vitest';
-import { reapplied } from '#app/_easel/outline-edit.ts';
 import { pulledLine, stretchesBeside, withBetterLines } from '#app/_easel/pulled-line.ts';
+import { reapplied } from '#app/_easel/reapplied.ts';
 import type { FractionPoint, Outline } from '#server/core/contract/setup.ts';
 import { checkOutline } from '#server/core/planes/check-outline.ts';
 

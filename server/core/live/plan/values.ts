@@ -7,7 +7,7 @@
  */
 import type * as Y from 'yjs';
 import { z } from 'zod/mini';
-import { VALUE_NUMBERS, type ValueNumber } from '../../look/starting-cuts.ts';
+import { VALUE_NUMBERS, type ValueNumber } from '../../look/value-numbers.ts';
 import { putEntry, readEntries } from '../document.ts';
 
 export interface ValuePlan {

@@ -3,9 +3,10 @@
  * between the groups, tried out for every possible set of cuts.
  */
 import { describe, expect, it } from 'vitest';
-import { startingCuts, VALUE_NUMBERS } from '#server/core/look/starting-cuts.ts';
+import { startingCuts } from '#server/core/look/starting-cuts.ts';
 import { CODE_COUNT, CODES_PER_L } from '#server/core/look/value-counts.ts';
 import { groupOfCodes } from '#server/core/look/value-groups.ts';
+import { VALUE_NUMBERS } from '#server/core/look/value-numbers.ts';
 
 /** Otsu's sigma_B^2 for groups given by cuts: sum of weight * (mean - total mean)^2; null when a group is empty. */
 function betweenVariance(counts: Uint32Array, cuts: readonly number[]): number | null {

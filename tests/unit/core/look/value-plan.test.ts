@@ -2,7 +2,7 @@
 import Color from 'colorjs.io';
 import { describe, expect, it } from 'vitest';
 import { encodedRaster } from '#server/core/image/raster.ts';
-import { VALUE_NUMBERS } from '#server/core/look/starting-cuts.ts';
+import { VALUE_NUMBERS } from '#server/core/look/value-numbers.ts';
 import { drawnValues, plannedValues, valuePicture } from '#server/core/look/value-plan.ts';
 
 const WIDE = 80;
