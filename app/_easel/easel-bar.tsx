@@ -7,7 +7,6 @@
 import type { ReactNode } from 'react';
 import { useCarryDoor } from '#app/_carry/carry-desk.tsx';
 import { useBoardLive } from '#app/_live/board-live.tsx';
-import { MarkControls } from '#app/_marks/mark-controls.tsx';
 import { isCorrected } from '#app/_photo/photo-desk.tsx';
 import { late } from '#app/_ui/late.tsx';
 import { useTools } from '#app/_workspace/tools-here.tsx';
@@ -24,6 +23,10 @@ const CarryControls = late(() =>
 const CarryTaken = late(() => import('#app/_carry/carry-taken.tsx').then((module) => module.CarryTaken));
 const FindOffer = late(() => import('#app/_propose/find-offer.tsx').then((module) => module.FindOffer));
 const FocusControls = late(() => import('./focus-controls.tsx').then((module) => module.FocusControls));
+const MarkControls = late(
+  () => import('#app/_marks/mark-controls.tsx').then((module) => module.MarkControls),
+  'first',
+);
 const OutlineControls = late(() => import('./outline-controls.tsx').then((module) => module.OutlineControls));
 const PhotoControls = late(() =>
   import('#app/_photo/photo-controls.tsx').then((module) => module.PhotoControls),

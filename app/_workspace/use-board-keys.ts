@@ -7,7 +7,7 @@ import { type HandKind, type MarkDesk, nextKind, useMarkDesk } from '#app/_marks
 import { usePost } from '#app/_post/posting.tsx';
 import { useProposeDesk } from '#app/_propose/propose-desk.tsx';
 import { lettersOn as lettersWereOn, rememberLetters } from '#app/_ui/letters.ts';
-import type { ValueNumber } from '#server/core/look/starting-cuts.ts';
+import type { ValueNumber } from '#server/core/look/value-numbers.ts';
 import { type LetterAction, letterAction } from './key-map.ts';
 import { nextSurround, withBlur, withGrey } from './looking.ts';
 import { OUTLININGS, type Outlining, type Tool, type Tools } from './tools.ts';

@@ -9,8 +9,6 @@
 import { CODES_PER_L } from './value-counts.ts';
 import type { ValueNumber } from './value-numbers.ts';
 
-export type { ValueNumber };
-
 interface Prefix {
   readonly weight: Float64Array;
   readonly first: Float64Array;
